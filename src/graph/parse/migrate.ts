@@ -1,0 +1,20 @@
+import { FORMAT_VERSION } from "../schema/harness.ts";
+
+type Raw = Record<string, unknown>;
+
+/**
+ * Steps from each format version to the next: `migrations[n]` takes a file of version n to n + 1. A step may
+ * add and rename; it never drops what a person typed. Every version has a kept file under tests/graph/versions.
+ */
+export const migrations: ReadonlyMap<number, (raw: Raw) => Raw> = new Map();
+
+/** Brings a raw file of an older version up to date; one of this or a newer version is left as it is. */
+export function migrate(raw: Raw, steps: ReadonlyMap<number, (raw: Raw) => Raw> = migrations): Raw {
+  let current = raw;
+  for (let version = Number(raw.formatVersion); version < FORMAT_VERSION; version++) {
+    const step = steps.get(version);
+    if (!step) break;
+    current = { ...step(current), formatVersion: version + 1 };
+  }
+  return current;
+}

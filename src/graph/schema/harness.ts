@@ -1,0 +1,179 @@
+import { z } from "zod";
+import { part } from "./parts.ts";
+import {
+  area_mm2,
+  cableId,
+  colour,
+  contactRef,
+  coordinate,
+  end,
+  length_m,
+  line,
+  note,
+  object,
+  partId,
+  photoId,
+  runId,
+  testRowId,
+  unknown,
+  waiverId,
+  wireId,
+} from "./values.ts";
+
+export const wire = object({
+  id: wireId,
+  designation: line.min(1),
+  ends: z.tuple([end, end]),
+  colour: colour.nullable(),
+  area_mm2: area_mm2.or(unknown),
+  length_m: length_m.or(unknown),
+  insulation: z.enum(["thin-wall-85", "thin-wall-105", "cross-linked-125", "silicone", "other", "unknown"]),
+  /** What is printed on its markers. Empty: the designation. */
+  label: line,
+  runs: z.array(runId).max(100),
+  note,
+});
+
+export const cable = object({
+  id: cableId,
+  designation: line.min(1),
+  kind: z.enum(["twisted-pair", "shielded", "shielded-pair", "coax", "multicore"]),
+  wires: z.array(wireId).max(200),
+  /** The wire that stands for the shield or its drain, where there is one. */
+  shield: wireId.nullable(),
+  note,
+});
+
+export const run = object({
+  id: runId,
+  designation: line.min(1),
+  from: line,
+  to: line,
+  length_m: length_m.or(unknown),
+  zone: z.enum(["cabin", "engine-bay", "outside", "door", "luggage-space", "unknown"]),
+  covering: z.enum(["none", "split-loom", "cloth-tape", "braid", "conduit", "heat-sleeve", "unknown"]),
+  passes: z
+    .array(object({ what: line, protection: z.enum(["none", "grommet", "gaiter", "clamp", "unknown"]) }))
+    .max(50),
+  note,
+});
+
+export const settings = object({
+  systemVoltage_V: z.union([z.literal(6), z.literal(12), z.literal(24)]),
+  ambient_degC: z.number().min(-60).max(150),
+  sizes: z.enum(["metric", "awg"]),
+  dropCritical_percent: z.number().positive().max(100),
+  dropOther_percent: z.number().positive().max(100),
+  sheet: object({
+    size: z.enum(["A4", "A3", "Letter", "Tabloid"]),
+    orientation: z.enum(["landscape", "portrait"]),
+    fit: z.enum(["one-page", "tiles"]),
+  }),
+});
+
+/** Fields of ISO 7200, with the vehicle's own lines besides. */
+export const titleBlock = object({
+  owner: line,
+  documentNumber: line,
+  revision: line,
+  dateOfIssue: line,
+  title: line,
+  supplementaryTitle: line,
+  creator: line,
+  approver: line,
+  documentType: line,
+  status: z.enum(["draft", "under-test", "released"]),
+  language: line,
+  vehicle: line,
+});
+
+export const waiver = object({
+  id: waiverId,
+  rule: line.min(1),
+  /** The parts and wires the waived finding is about. */
+  about: z.array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })])).max(2000),
+  reason: line.min(1),
+  by: line,
+  date: line,
+});
+
+export const testRow = object({
+  id: testRowId,
+  kind: z.enum([
+    "see",
+    "continuity",
+    "isolation",
+    "pre-power",
+    "power-up",
+    "key-position",
+    "drop",
+    "drain",
+    "function",
+  ]),
+  at: z.array(contactRef).max(10),
+  expected: line,
+  reading: line,
+  unit: line,
+  passed: z.boolean().nullable(),
+  by: line,
+  date: line,
+  /** The drawing's revision that was tested. */
+  revision: line,
+});
+
+export const photo = object({
+  id: photoId,
+  caption: line,
+  about: z.array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })])).max(100),
+  /** PNG, JPEG or WebP only: an SVG may carry script. */
+  image: z
+    .string()
+    .max(8_000_000)
+    .regex(/^data:image\/(png|jpeg|webp);base64,[A-Za-z0-9+/=]*$/),
+});
+
+export const place = object({
+  x: coordinate,
+  y: coordinate,
+  /** A person put it here; arranging leaves it alone. */
+  pinned: z.boolean(),
+  /** Its contacts face the other way from their usual side. */
+  turned: z.boolean(),
+});
+
+/**
+ * Where things stand on the drawing. Kept apart from what they are, so that a drag leaves every derived
+ * electrical value valid, and kept in the file, so that the sheet of five years hence is today's.
+ * A path lists x1,y1,x2,y2,… from the first end to the second; one that no longer fits is routed anew.
+ */
+export const layout = object({
+  places: z.record(partId, place),
+  paths: z.record(wireId, z.array(coordinate).min(4).max(400)),
+});
+
+export const sections = {
+  parts: part,
+  wires: wire,
+  cables: cable,
+  runs: run,
+  waivers: waiver,
+  testRecord: testRow,
+  photos: photo,
+} as const;
+
+export const FORMAT_VERSION = 1;
+
+export const harness = object({
+  format: z.literal("pigtail-harness"),
+  formatVersion: z.number().int().min(1),
+  settings,
+  titleBlock,
+  parts: z.record(partId, part),
+  wires: z.record(wireId, wire),
+  cables: z.record(cableId, cable),
+  runs: z.record(runId, run),
+  waivers: z.record(waiverId, waiver),
+  testRecord: z.record(testRowId, testRow),
+  photos: z.record(photoId, photo),
+  layout,
+});

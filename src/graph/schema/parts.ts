@@ -1,0 +1,220 @@
+import { z } from "zod";
+import {
+  area_mm2,
+  colour,
+  contactNumber,
+  current_A,
+  functionName,
+  line,
+  note,
+  object,
+  partId,
+  unknown,
+} from "./values.ts";
+
+const base = { id: partId, designation: line.min(1), name: line, note };
+
+/** As seen from what stands behind the cavity: a battery gives, a lamp takes, a data line does both. */
+export const direction = z.enum(["gives", "takes", "both", "none", "unknown"]);
+
+export const cavity = object({
+  /** What the housing prints beside the cavity: "1", "A4", "30". */
+  label: line.min(1),
+  function: functionName,
+  /** The chart's own words for it, kept as written. */
+  text: line,
+  direction,
+  /** The lead that the chart says stands in this cavity; `null` where there is none. */
+  lead: object({ colour: colour.nullable(), area_mm2: area_mm2.or(unknown) }).nullable(),
+  /** `spare`: a person has said that it stays unused. `plugged`: its hole is closed with a cavity plug. */
+  use: z.enum(["expected", "optional", "spare", "plugged"]),
+  /** What it can supply (gives) or draws (takes). */
+  current_A: current_A.or(unknown),
+  /** The fuse that already protects it on the far side; `null`: none; `unknown`: the chart does not say. */
+  fuse_A: current_A.or(unknown).nullable(),
+});
+
+/** Which side of the job something belongs to. */
+export const side = z.enum(["vehicle", "equipment"]);
+
+export const connector = object({
+  ...base,
+  kind: z.literal("connector"),
+  /** `module` names the box it is a receptacle of; without one, all connectors of a side are one unit. */
+  belongsTo: object({ side, module: partId.nullable() }),
+  gender: z.enum(["plug", "receptacle", "unknown"]),
+  form: z.enum(["housing", "line-plug", "flying-leads", "terminal-strip"]),
+  /** The housing's shape. Two of one shell can be mated wrongly unless a key or a colour sets them apart. */
+  shell: line.nullable(),
+  keying: line.nullable(),
+  /** From which side the cavities are seen. Required: a mirrored reading makes a wholly wrong adapter. */
+  view: z.enum(["mating-face", "wire-side"]),
+  /** The face as seen from `view`: rows of contact numbers, 0 for a gap. */
+  rows: z.array(z.array(z.number().int().min(0).max(2000)).max(200)).max(60),
+  cavities: z.array(cavity).max(2000),
+  chart: object({ title: line, edition: line, date: line, measured: z.boolean() }).nullable(),
+  matedWith: partId.nullable(),
+  /** How an unused line plug is covered. */
+  cover: z.enum(["none", "contact-only", "whole"]),
+});
+
+export const splice = object({
+  ...base,
+  kind: z.literal("splice"),
+  method: z.enum([
+    "solder-and-sleeve",
+    "crimped-butt",
+    "bullet-pair",
+    "tap",
+    "terminal-block",
+    "twisted",
+    "twist-on-nut",
+    "unknown",
+  ]),
+  cover: z.enum(["adhesive-sleeve", "sleeve", "tape", "housing", "none", "unknown"]),
+});
+
+export const cap = object({
+  ...base,
+  kind: z.literal("cap"),
+  method: z.enum(["end-cap", "sleeve-folded-back", "crimp-cap", "tape", "unknown"]),
+});
+
+export const ground = object({
+  ...base,
+  kind: z.literal("ground"),
+  where: line,
+  surface: z.enum(["bare-metal", "painted", "trim", "unknown"]),
+});
+
+export const supply = object({
+  ...base,
+  kind: z.literal("supply"),
+  voltage_V: z.number().positive().max(60),
+  capacity_Ah: z.number().positive().max(10000).or(unknown),
+  resistance_ohm: z.number().nonnegative().max(1000).or(unknown),
+});
+
+export const fuse = object({
+  ...base,
+  kind: z.literal("fuse"),
+  rating_A: z.number().positive().max(1000).or(unknown),
+  form: z.enum(["mini", "regular", "maxi", "glass", "bolt-down", "breaker", "unknown"]),
+});
+
+export const relay = object({
+  ...base,
+  kind: z.literal("relay"),
+  /** Which contacts it has besides the coil 85, 86 and the common 30 (DIN 72552 names). */
+  poles: z.enum(["make", "changeover", "double-make"]),
+  suppression: z.enum(["none", "diode", "resistor", "unknown"]),
+  coil_ohm: z.number().positive().max(10000).or(unknown),
+  rating_A: z.number().positive().max(1000).or(unknown),
+});
+
+export const switchPart = object({
+  ...base,
+  kind: z.literal("switch"),
+  operatedBy: z.enum([
+    "hand",
+    "key",
+    "parking-brake",
+    "reverse-gear",
+    "brake-pedal",
+    "lights",
+    "door",
+    "other",
+  ]),
+  rating_A: z.number().positive().max(1000).or(unknown),
+});
+
+export const diode = object({
+  ...base,
+  kind: z.literal("diode"),
+  rating_A: z.number().positive().max(1000).or(unknown),
+});
+
+export const resistor = object({
+  ...base,
+  kind: z.literal("resistor"),
+  resistance_ohm: z.number().nonnegative().max(1e9).or(unknown),
+  power_W: z.number().positive().max(10000).or(unknown),
+});
+
+export const capacitor = object({
+  ...base,
+  kind: z.literal("capacitor"),
+  capacitance_uF: z.number().positive().max(1e7).or(unknown),
+});
+
+export const load = object({
+  ...base,
+  kind: z.literal("load"),
+  type: z.enum(["lamp", "camera", "motor", "heater", "sounder", "antenna", "other"]),
+  /** What makes it work: the function its live contact takes. */
+  function: functionName,
+  current_A: current_A.or(unknown),
+  /** True where reversing its two contacts matters (LED, camera); a filament lamp does not care. */
+  polarised: z.boolean(),
+});
+
+export const speaker = object({
+  ...base,
+  kind: z.literal("speaker"),
+  position: z.enum(["front-left", "front-right", "rear-left", "rear-right", "centre", "subwoofer", "other"]),
+  type: z.enum(["full-range", "woofer", "tweeter", "other"]),
+  impedance_ohm: z.number().positive().max(1000).or(unknown),
+  power_W: z.number().positive().max(100000).or(unknown),
+});
+
+export const configurationSwitch = object({
+  label: line.min(1),
+  position: z.enum(["on", "off", "unset"]),
+  /** What the module's own chart asks for in this job; `unknown` until somebody has looked. */
+  wanted: z.enum(["on", "off", "either", "unknown"]),
+  meaning: line,
+});
+
+export const modulePart = object({
+  ...base,
+  kind: z.literal("module"),
+  role: z.enum([
+    "receiver",
+    "amplifier",
+    "interface",
+    "camera",
+    "display",
+    "antenna",
+    "trailer",
+    "charger",
+    "other",
+  ]),
+  side,
+  /** Contacts fixed to the box itself; its receptacles are connectors that name it. */
+  cavities: z.array(cavity).max(2000),
+  /** Bridged outputs stand at half the supply on both leads: neither may be commoned or grounded. */
+  outputs: z.enum(["bridged", "common-negative", "none", "unknown"]),
+  /** A person has said that constant and switched leads are exchanged on purpose (crossover pair). */
+  feedsCrossed: z.boolean(),
+  wakes: z.enum(["by-lead", "by-signal", "unknown"]),
+  switches: z.array(configurationSwitch).max(64),
+});
+
+export const part = z.discriminatedUnion("kind", [
+  connector,
+  splice,
+  cap,
+  ground,
+  supply,
+  fuse,
+  relay,
+  switchPart,
+  diode,
+  resistor,
+  capacitor,
+  load,
+  speaker,
+  modulePart,
+]);
+
+export { contactNumber };
