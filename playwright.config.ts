@@ -1,0 +1,32 @@
+import { defineConfig } from "@playwright/test";
+import { chromiumFlags, findChromium } from "./src/tasks/chromium.mjs";
+
+const port = 4199;
+const executablePath = await findChromium();
+
+export default defineConfig({
+  testDir: "tests/browser",
+  testMatch: "**/*.spec.ts",
+  outputDir: "test-results",
+  workers: 1,
+  fullyParallel: false,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  globalTimeout: 25 * 60_000,
+  expect: { timeout: 10_000 },
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    viewport: { width: 1280, height: 800 },
+    trace: "off",
+    video: "off",
+    screenshot: "off",
+    launchOptions: { ...(executablePath ? { executablePath } : {}), args: [...chromiumFlags] },
+  },
+  webServer: {
+    command: `node node_modules/vite/bin/vite.js preview --port ${port} --strictPort`,
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+    timeout: 30_000,
+  },
+});

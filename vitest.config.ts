@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["tests/**/*.test.{ts,tsx}"],
+    exclude: ["tests/browser/**", "node_modules/**"],
+    environment: "node",
+    testTimeout: 30_000,
+  },
+});
