@@ -12,12 +12,7 @@ const BREAK = /[\t\n\v\f\r\u0085\u2028\u2029]+/g;
  */
 export function printable(text: string): string {
   if (isPlain(text)) return text;
-  return text
-    .replace(BREAK, " ")
-    .replace(CONTROL, "")
-    .toWellFormed()
-    .replaceAll("\ufffd", "")
-    .normalize("NFC");
+  return text.replace(BREAK, " ").replace(CONTROL, "").normalize("NFC");
 }
 
 /** Nearly all text is plain: letters of the first pages without anything to compose or remove. */
