@@ -10,11 +10,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   electrical: ["graph", "catalogue"],
   match: ["graph", "catalogue"],
   rules: ["graph", "catalogue", "electrical"],
-  layout: ["graph"],
+  // Wires are labelled with colour letters and sizes as the catalogue writes them, and a label takes room.
+  layout: ["graph", "catalogue"],
   bench: ["graph", "electrical", "rules"],
   sheets: ["graph", "catalogue", "electrical", "match", "rules", "layout"],
   editor: ["graph", "catalogue", "electrical", "match", "rules", "layout", "sheets", "bench"],
-  cli: ["graph", "catalogue", "electrical", "match", "rules", "layout", "sheets", "bench"],
+  cli: ["graph", "catalogue", "electrical", "match", "rules", "layout", "sheets", "bench", "tasks"],
   tasks: [],
 };
 

@@ -38,7 +38,7 @@ describe("the checker itself", () => {
 
   test.each([
     ["src/graph/a.ts", 'import { check } from "../rules/check.ts";', "src/graph may not import src/rules"],
-    ["src/layout/a.ts", 'import { x } from "../catalogue/x.ts";', "src/layout may not import src/catalogue"],
+    ["src/layout/a.ts", 'import { x } from "../rules/x.ts";', "src/layout may not import src/rules"],
     ["src/layout/text/a.ts", 'import { x } from "../../sheets/x.ts";', "may not import src/sheets"],
     ["src/cli/a.ts", 'import { x } from "../editor/x.ts";', "src/cli may not import src/editor"],
     ["src/rules/a.ts", 'import { useState } from "react";', "neither React"],
