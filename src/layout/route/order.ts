@@ -1,0 +1,237 @@
+import type { Lane } from "./lane.ts";
+import { SAME_TRACK, TRACK_SPACING } from "./types.ts";
+
+/** One place in a channel: a lane, or the two lanes of a bonded pair side by side. */
+export type Slot = {
+  readonly lanes: readonly Lane[];
+  readonly fixed: boolean;
+  readonly low: number;
+  readonly high: number;
+};
+
+/** Slots that can get in each other's way. `overlap[i*n+j]` is 1 where i and j run beside each other. */
+export type Channel = { readonly slots: readonly Slot[]; readonly overlap: Uint8Array };
+
+/** Weight of an order that would lay two wires on one track or a wire into a part. */
+const IMPOSSIBLE = 10_000;
+/** Weight of two end rows closer than the spacing, against 1 for a crossing. */
+const CROWDED = 0.25;
+
+/**
+ * Orders each channel's slots across the channel so that their wires cross as little as can be.
+ * Each pair of slots has a price for either order; the pairs' prices are lowered by placing the cheapest slot
+ * first, then by moving single slots to their best place. (The greedy start is Eades, Lin and Smyth's heuristic for
+ * feedback arcs, 1993; moving single items is known as sifting.)
+ */
+export function orderChannels(lanes: readonly Lane[]): Channel[] {
+  const slots = makeSlots(lanes);
+  const channels: Channel[] = [];
+  for (const group of groups(slots)) {
+    if (group.every((slot) => slot.fixed)) continue;
+    const count = group.length;
+    const overlap = new Uint8Array(count * count);
+    const price = new Float32Array(count * count);
+    for (let i = 0; i < count; i++) {
+      for (let j = i + 1; j < count; j++) {
+        const a = group[i]!;
+        const b = group[j]!;
+        if (!beside(a, b)) continue;
+        if (!a.fixed || !b.fixed) {
+          overlap[i * count + j] = 1;
+          overlap[j * count + i] = 1;
+        }
+        const difference = priceOf(a, b) - priceOf(b, a);
+        price[i * count + j] = difference;
+        price[j * count + i] = -difference;
+      }
+    }
+    const order = cheapestFirst(price, count);
+    sift(order, price, count);
+    channels.push({
+      slots: Array.from(order, (i) => group[i]!),
+      overlap: permuted(overlap, order),
+    });
+  }
+  return channels;
+}
+
+function permuted(matrix: Uint8Array, order: Int32Array): Uint8Array {
+  const count = order.length;
+  const out = new Uint8Array(count * count);
+  for (let i = 0; i < count; i++) {
+    const row = order[i]! * count;
+    for (let j = 0; j < count; j++) out[i * count + j] = matrix[row + order[j]!]!;
+  }
+  return out;
+}
+
+function makeSlots(lanes: readonly Lane[]): Slot[] {
+  const slots: Slot[] = [];
+  const waiting = new Map<string, Lane>();
+  const single = (lane: Lane) =>
+    slots.push({ lanes: [lane], fixed: lane.fixed, low: lane.low, high: lane.high });
+  for (const lane of lanes) {
+    if (lane.fixed || lane.draft.bond < 0) {
+      single(lane);
+      continue;
+    }
+    const key = `${lane.draft.bond}/${lane.segment}/${lane.draft.points.length}`;
+    const mate = waiting.get(key);
+    if (!mate) {
+      waiting.set(key, lane);
+      continue;
+    }
+    waiting.delete(key);
+    const low = Math.max(mate.low, lane.low);
+    const high = Math.min(mate.high, lane.high);
+    if (low >= high || mate.from >= lane.to || lane.from >= mate.to) {
+      single(mate);
+      single(lane);
+      continue;
+    }
+    const pair = lanePrice(mate, lane) <= lanePrice(lane, mate) ? [mate, lane] : [lane, mate];
+    slots.push({ lanes: pair, fixed: false, low, high });
+  }
+  for (const lane of waiting.values()) single(lane);
+  return slots;
+}
+
+function beside(a: Slot, b: Slot): boolean {
+  if (a.low - TRACK_SPACING >= b.high || b.low - TRACK_SPACING >= a.high) return false;
+  for (const p of a.lanes) {
+    for (const q of b.lanes) if (p.from < q.to + TRACK_SPACING && q.from < p.to + TRACK_SPACING) return true;
+  }
+  return false;
+}
+
+function groups(slots: readonly Slot[]): Slot[][] {
+  const from = (slot: Slot) => Math.min(...slot.lanes.map((lane) => lane.from));
+  const to = (slot: Slot) => Math.max(...slot.lanes.map((lane) => lane.to));
+  const starts = Float64Array.from(slots, from);
+  const ends = Float64Array.from(slots, to);
+  const order = Int32Array.from(slots.keys()).sort((i, j) => starts[i]! - starts[j]! || i - j);
+  const parent = Int32Array.from(slots.keys());
+  const root = (i: number): number => {
+    let r = i;
+    while (parent[r] !== r) r = parent[r]!;
+    let k = i;
+    while (parent[k] !== r) {
+      const next = parent[k]!;
+      parent[k] = r;
+      k = next;
+    }
+    return r;
+  };
+  const active: number[] = [];
+  for (const i of order) {
+    const a = slots[i]!;
+    const start = starts[i]! - TRACK_SPACING;
+    let kept = 0;
+    for (const j of active) {
+      if (ends[j]! <= start) continue;
+      active[kept++] = j;
+      if (a.fixed && slots[j]!.fixed) continue;
+      if (beside(a, slots[j]!)) parent[root(i)] = root(j);
+    }
+    active.length = kept;
+    active.push(i);
+  }
+  const bins = new Map<number, Slot[]>();
+  for (let i = 0; i < slots.length; i++) {
+    const r = root(i);
+    const bin = bins.get(r);
+    if (bin) bin.push(slots[i]!);
+    else bins.set(r, [slots[i]!]);
+  }
+  return [...bins.values()];
+}
+
+/** Price of having `a` on the lower side of `b`. */
+function priceOf(a: Slot, b: Slot): number {
+  if (a.fixed && b.fixed) return a.low > b.low ? IMPOSSIBLE : 0;
+  let sum = a.low >= b.high ? IMPOSSIBLE : 0;
+  for (const p of a.lanes) for (const q of b.lanes) sum += lanePrice(p, q);
+  return sum;
+}
+
+function lanePrice(a: Lane, b: Lane): number {
+  let sum = 0;
+  if (a.way0 > 0) sum += turnPrice(a.turn0, a.far0, b, 1);
+  if (a.way1 > 0) sum += turnPrice(a.turn1, a.far1, b, 1);
+  if (b.way0 < 0) sum += turnPrice(b.turn0, b.far0, a, -1);
+  if (b.way1 < 0) sum += turnPrice(b.turn1, b.far1, a, -1);
+  return sum;
+}
+
+/** What it costs that a wire turning off at `turn` towards `way` has the lane `other` in its way. */
+function turnPrice(turn: number, far: number, other: Lane, way: number): number {
+  if (way > 0 ? far < other.low : far > other.high) return 0;
+  let sum = 0;
+  const gap0 = Math.abs(turn - other.turn0);
+  const gap1 = Math.abs(turn - other.turn1);
+  if (gap0 < TRACK_SPACING && other.way0 === -way) sum += gap0 < SAME_TRACK ? IMPOSSIBLE : CROWDED;
+  if (gap1 < TRACK_SPACING && other.way1 === -way) sum += gap1 < SAME_TRACK ? IMPOSSIBLE : CROWDED;
+  if (turn > other.from && turn < other.to) sum += 1;
+  return sum;
+}
+
+function cheapestFirst(price: Float32Array, count: number): Int32Array {
+  const sums = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    let sum = 0;
+    for (let j = 0; j < count; j++) sum += price[i * count + j]!;
+    sums[i] = sum;
+  }
+  const order = new Int32Array(count);
+  const rest = Int32Array.from({ length: count }, (_, i) => i);
+  for (let n = 0; n < count; n++) {
+    let best = n;
+    for (let k = n + 1; k < count; k++) if (sums[rest[k]!]! < sums[rest[best]!]!) best = k;
+    const chosen = rest[best]!;
+    rest[best] = rest[n]!;
+    rest[n] = chosen;
+    order[n] = chosen;
+    for (let k = n + 1; k < count; k++) {
+      const i = rest[k]!;
+      sums[i] = sums[i]! - price[i * count + chosen]!;
+    }
+  }
+  return order;
+}
+
+const SIFT_PASSES = 4;
+
+/** Moves each slot in turn to the place where its price is least. */
+function sift(order: Int32Array, price: Float32Array, count: number): void {
+  for (let pass = 0; pass < SIFT_PASSES; pass++) {
+    let moved = false;
+    for (let item = 0; item < count; item++) {
+      const row = item * count;
+      const here = order.indexOf(item);
+      let best = here;
+      let bestGain = -1e-6;
+      let gain = 0;
+      for (let k = here + 1; k < count; k++) {
+        gain -= price[row + order[k]!]!;
+        if (gain < bestGain) {
+          bestGain = gain;
+          best = k;
+        }
+      }
+      gain = 0;
+      for (let k = here - 1; k >= 0; k--) {
+        gain += price[row + order[k]!]!;
+        if (gain < bestGain) {
+          bestGain = gain;
+          best = k;
+        }
+      }
+      if (best === here) continue;
+      moved = true;
+      if (best > here) order.copyWithin(here, here + 1, best + 1);
+      else order.copyWithin(best + 1, best, here);
+      order[best] = item;
+    }
+    if (!moved) return;
+  }
+}
