@@ -1,9 +1,18 @@
 import type { z } from "zod";
 import { contactsOf } from "../contacts.ts";
-import type { End, Harness, Part, PartId, Path, Place, Wire, WireId } from "../harness.ts";
+import type { Harness, Part, PartId, Path, Place, Wire, WireId } from "../harness.ts";
+import { asFound } from "../parse/expect.ts";
+import {
+  type Dangling,
+  danglingEnd,
+  danglingOfCable,
+  danglingOfPart,
+  danglingOfWire,
+} from "../references.ts";
 import * as schema from "../schema/harness.ts";
 import { part as partSchema } from "../schema/parts.ts";
-import { type Edit, type Refused, refused } from "./edit.ts";
+import { type Edit, type Refused, refused, sayField } from "./edit.ts";
+import { forgetWires, leaveRun, loosen, removeParts, without } from "./remove.ts";
 
 export type Applied = { readonly ok: true; readonly harness: Harness };
 
@@ -17,8 +26,10 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       if (harness.parts[edit.part.id]) return refused(`there is already a part ${edit.part.id}`);
       const part = checked(partSchema, edit.part);
       if (!part.ok) return part;
-      const next = { ...harness, parts: { ...harness.parts, [edit.part.id]: part.value as Part } };
-      return { ok: true, harness: edit.place ? withPlace(next, edit.part.id, edit.place) : next };
+      const next = { ...harness, parts: { ...harness.parts, [edit.part.id]: edit.part } };
+      const lost = firstOf(danglingOfPart(next, edit.part));
+      if (lost) return lost;
+      return edit.place ? layOut(next, { [edit.part.id]: edit.place }, {}) : { ok: true, harness: next };
     }
     case "change-part":
       return changePart(harness, edit.part, edit.changes);
@@ -34,7 +45,7 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       return changePart(harness, edit.part, { cavities });
     }
     case "remove":
-      return { ok: true, harness: remove(harness, new Set(edit.parts), new Set(edit.wires)) };
+      return remove(harness, edit.parts, edit.wires);
     case "add-wire": {
       if (harness.wires[edit.wire.id]) return refused(`there is already a wire ${edit.wire.id}`);
       return putWire(harness, edit.wire);
@@ -42,18 +53,25 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
     case "change-wire": {
       const wire = harness.wires[edit.wire];
       if (!wire) return refused(`there is no wire ${edit.wire}`);
+      if ("id" in edit.changes) return refused("a wire keeps its id");
       return putWire(harness, { ...wire, ...edit.changes });
     }
     case "put-entry": {
-      const entry = checked(schema.sections[edit.section], edit.entry);
+      const shape = Object.hasOwn(PUTTABLE, edit.section) ? PUTTABLE[edit.section] : undefined;
+      if (!shape) return refused("nothing can be put there");
+      const entry = checked(shape, edit.entry);
       if (!entry.ok) return entry;
-      const section = { ...harness[edit.section], [edit.entry.id]: entry.value };
-      return { ok: true, harness: { ...harness, [edit.section]: section } as Harness };
+      const section = { ...harness[edit.section], [edit.entry.id]: edit.entry };
+      const next = { ...harness, [edit.section]: section } as Harness;
+      const cable = edit.section === "cables" ? next.cables[edit.entry.id as keyof Harness["cables"]] : null;
+      const lost = cable ? firstOf(danglingOfCable(next, cable)) : null;
+      return lost ?? { ok: true, harness: next };
     }
     case "drop-entry": {
-      const section = harness[edit.section] as Readonly<Record<string, unknown>>;
-      if (!(edit.id in section)) return refused(`there is no ${edit.id} to remove`);
-      const next = { ...harness, [edit.section]: without(section, new Set([edit.id])) } as Harness;
+      const section = Object.hasOwn(PUTTABLE, edit.section) ? harness[edit.section] : {};
+      if (!Object.hasOwn(section, edit.id)) return refused(`there is no ${edit.id} to remove`);
+      const left = without(section as Readonly<Record<string, unknown>>, new Set([edit.id]));
+      const next = { ...harness, [edit.section]: left } as Harness;
       return { ok: true, harness: edit.section === "runs" ? leaveRun(next, edit.id) : next };
     }
     case "change-settings": {
@@ -65,11 +83,17 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       return titleBlock.ok ? { ok: true, harness: { ...harness, titleBlock: titleBlock.value } } : titleBlock;
     }
     case "lay-out":
-      return { ok: true, harness: layOut(harness, edit.places, edit.paths) };
+      return layOut(harness, edit.places, edit.paths);
     case "group":
       return applyAll(harness, edit.edits);
+    default:
+      // An edit may come from a file or a message; what this version does not know it does not do.
+      return refused(`there is no edit "${String((edit as { kind?: unknown }).kind)}"`);
   }
 }
+
+const { cables, runs, waivers, testRecord, photos } = schema.sections;
+const PUTTABLE = { cables, runs, waivers, testRecord, photos } as const;
 
 /** All of the edits in order, or none of them. */
 export function applyAll(harness: Harness, edits: readonly Edit[]): Applied | Refused {
@@ -82,16 +106,22 @@ export function applyAll(harness: Harness, edits: readonly Edit[]): Applied | Re
   return { ok: true, harness: current };
 }
 
+/** Checks without copying, so that what an edit did not touch inside a value stays the same object. */
 function checked<S extends z.ZodType>(
   shape: S,
   value: unknown,
 ): { readonly ok: true; readonly value: z.infer<S> } | Refused {
   const result = shape.safeParse(value);
-  if (result.success) return { ok: true, value: result.data };
+  if (result.success) return { ok: true, value: value as z.infer<S> };
   const issue = result.error.issues[0];
-  return refused(
-    issue ? `${issue.path.join(" ") || "value"}: ${issue.message}` : "that value is not possible",
-  );
+  if (!issue) return refused("that value is not possible");
+  const { path, found, expected } = asFound(issue, value, []);
+  return refused(`${path.map(sayField).join(" ") || "this"} cannot be ${found}; expected ${expected}`);
+}
+
+function firstOf(problems: Iterable<Dangling>): Refused | null {
+  for (const { found, expected } of problems) return refused(`there is no ${found}; expected ${expected}`);
+  return null;
 }
 
 function changePart(
@@ -106,132 +136,68 @@ function changePart(
   if (!result.ok) return result;
   const changed = result.value as Part;
   let next: Harness = { ...harness, parts: { ...harness.parts, [id]: changed } };
+  const lost = firstOf(danglingOfPart(next, changed));
+  if (lost) return lost;
   // A housing that lost cavities leaves their wires loose rather than pointing at nothing.
   const count = contactsOf(changed).length;
   if (count < contactsOf(part).length) next = loosen(next, (end) => end.part === id && end.contact > count);
   return { ok: true, harness: next };
 }
 
-function endProblem(harness: Harness, end: End): string | null {
-  if (end === "loose") return null;
-  const part = harness.parts[end.part];
-  if (!part) return `there is no part ${end.part}`;
-  if (!contactsOf(part)[end.contact - 1]) return `${part.designation} has no contact ${end.contact}`;
-  return null;
-}
-
 function putWire(harness: Harness, wire: Wire): Applied | Refused {
   const result = checked(schema.wire, wire);
   if (!result.ok) return result;
   for (const end of wire.ends) {
-    const why = endProblem(harness, end);
-    if (why) return refused(why);
+    const problem = danglingEnd(harness, end, wire.designation);
+    if (problem) return refused(endWords(harness, end));
   }
+  const lost = firstOf(danglingOfWire(harness, wire));
+  if (lost) return lost;
   const [a, b] = wire.ends;
   if (a !== "loose" && b !== "loose" && a.part === b.part && a.contact === b.contact) {
     return refused("both ends of the wire would be on one contact");
   }
-  return { ok: true, harness: { ...harness, wires: { ...harness.wires, [wire.id]: result.value as Wire } } };
+  return { ok: true, harness: { ...harness, wires: { ...harness.wires, [wire.id]: wire } } };
 }
 
-/** Wires whose end answers the question become loose there; a wire with nothing left to hold it goes. */
-function loosen(harness: Harness, gone: (end: Exclude<End, "loose">) => boolean): Harness {
-  const wires: Record<WireId, Wire> = {};
-  const lost = new Set<string>();
-  let touched = false;
-  for (const wire of Object.values(harness.wires)) {
-    const ends = wire.ends.map((end) => (end !== "loose" && gone(end) ? "loose" : end)) as [End, End];
-    if (ends[0] === wire.ends[0] && ends[1] === wire.ends[1]) {
-      wires[wire.id] = wire;
-      continue;
-    }
-    touched = true;
-    if (ends[0] === "loose" && ends[1] === "loose") lost.add(wire.id);
-    else wires[wire.id] = { ...wire, ends };
-  }
-  if (!touched) return harness;
-  return lost.size ? forgetWires({ ...harness, wires }, lost) : { ...harness, wires };
+function endWords(harness: Harness, end: Wire["ends"][0]): string {
+  if (end === "loose") return "the end is loose";
+  const part = harness.parts[end.part];
+  return part ? `${part.designation} has no contact ${end.contact}` : `there is no part ${end.part}`;
 }
 
-function remove(harness: Harness, parts: ReadonlySet<PartId>, wires: ReadonlySet<WireId>): Harness {
-  let next = harness;
-  if (wires.size) next = forgetWires({ ...next, wires: without(next.wires, wires) }, wires);
-  if (!parts.size) return next;
-  const left: Record<PartId, Part> = {};
-  for (const part of Object.values(next.parts)) {
-    if (parts.has(part.id)) continue;
-    left[part.id] = part.kind === "connector" ? withoutMentions(part, parts) : part;
-  }
-  next = {
-    ...next,
-    parts: left,
-    layout: { ...next.layout, places: without(next.layout.places, parts) },
-  };
-  return loosen(next, (end) => parts.has(end.part));
-}
-
-function withoutMentions(part: Extract<Part, { kind: "connector" }>, gone: ReadonlySet<PartId>): Part {
-  const mate = part.matedWith && gone.has(part.matedWith);
-  const module = part.belongsTo.module && gone.has(part.belongsTo.module);
-  if (!mate && !module) return part;
-  return {
-    ...part,
-    matedWith: mate ? null : part.matedWith,
-    belongsTo: module ? { ...part.belongsTo, module: null } : part.belongsTo,
-  };
-}
-
-function leaveRun(harness: Harness, run: string): Harness {
-  const wires = Object.values(harness.wires).map((wire) =>
-    wire.runs.some((id) => id === run) ? { ...wire, runs: wire.runs.filter((id) => id !== run) } : wire,
-  );
-  return { ...harness, wires: Object.fromEntries(wires.map((wire) => [wire.id, wire])) };
-}
-
-/** Cables and paths must not name a wire that is gone. */
-function forgetWires(harness: Harness, gone: ReadonlySet<string>): Harness {
-  const cables = Object.values(harness.cables).some(
-    (cable) => cable.wires.some((id) => gone.has(id)) || (cable.shield && gone.has(cable.shield)),
-  )
-    ? Object.fromEntries(
-        Object.values(harness.cables).map((cable) => [
-          cable.id,
-          {
-            ...cable,
-            wires: cable.wires.filter((id) => !gone.has(id)),
-            shield: cable.shield && gone.has(cable.shield) ? null : cable.shield,
-          },
-        ]),
-      )
-    : harness.cables;
-  return { ...harness, cables, layout: { ...harness.layout, paths: without(harness.layout.paths, gone) } };
-}
-
-function without<T extends Readonly<Record<string, unknown>>>(record: T, gone: ReadonlySet<string>): T {
-  if (![...gone].some((id) => id in record)) return record;
-  return Object.fromEntries(Object.entries(record).filter(([id]) => !gone.has(id))) as unknown as T;
-}
-
-function withPlace(harness: Harness, id: PartId, place: Place): Harness {
-  return layOut(harness, { [id]: place } as Record<PartId, Place>, {});
+function remove(harness: Harness, parts: readonly PartId[], wires: readonly WireId[]): Applied | Refused {
+  const goneParts = new Set(parts.filter((id) => Object.hasOwn(harness.parts, id)));
+  const goneWires = new Set(wires.filter((id) => Object.hasOwn(harness.wires, id)));
+  if (!goneParts.size && !goneWires.size) return refused("what was to be removed is no longer there");
+  const next = goneWires.size ? forgetWires(harness, goneWires) : harness;
+  return { ok: true, harness: goneParts.size ? removeParts(next, goneParts) : next };
 }
 
 function layOut(
   harness: Harness,
-  places: Readonly<Record<PartId, Place>>,
-  paths: Readonly<Record<WireId, Path | null>>,
-): Harness {
-  const known = Object.fromEntries(Object.entries(places).filter(([id]) => id in harness.parts));
-  const gone = new Set(Object.keys(paths).filter((id) => paths[id as WireId] === null));
-  const kept = Object.fromEntries(
-    Object.entries(paths).filter(([id, path]) => path !== null && id in harness.wires),
-  );
-  return {
-    ...harness,
-    layout: {
-      ...harness.layout,
-      places: { ...harness.layout.places, ...known },
-      paths: { ...without(harness.layout.paths, gone), ...(kept as Readonly<Record<WireId, Path>>) },
-    },
+  places: Readonly<Record<string, Place>>,
+  paths: Readonly<Record<string, Path | null>>,
+): Applied | Refused {
+  const newPlaces = Object.entries(places).filter(([id]) => Object.hasOwn(harness.parts, id));
+  const newPaths = Object.entries(paths).filter(([id]) => Object.hasOwn(harness.wires, id));
+  for (const [id, place] of newPlaces) {
+    const result = checked(schema.place, place);
+    if (!result.ok) return refused(`place of ${harness.parts[id as PartId]!.designation}: ${result.why}`);
+  }
+  const kept = newPaths.filter(([, path]) => path !== null);
+  for (const [id, path] of kept) {
+    const result = checked(schema.path, path);
+    if (!result.ok) return refused(`path of ${harness.wires[id as WireId]!.designation}: ${result.why}`);
+  }
+  const { layout } = harness;
+  const forgotten = new Set(newPaths.filter(([, path]) => path === null).map(([id]) => id));
+  const left = without(layout.paths, forgotten);
+  const next = {
+    ...layout,
+    places: newPlaces.length ? { ...layout.places, ...Object.fromEntries(newPlaces) } : layout.places,
+    paths: kept.length ? { ...left, ...(Object.fromEntries(kept) as Harness["layout"]["paths"]) } : left,
   };
+  const same = next.places === layout.places && next.paths === layout.paths;
+  return { ok: true, harness: same ? harness : { ...harness, layout: next } };
 }

@@ -1,5 +1,8 @@
+import { z } from "zod";
 import type { Cable, End, Harness, Part, PartId, Place, Wire, WireId } from "../harness.ts";
 import { Names } from "../make.ts";
+import { tooDeepAt } from "../parse/scan.ts";
+import * as schema from "../schema/harness.ts";
 import { type Edit, group, type Refused, refused } from "./edit.ts";
 
 /** A piece of a harness that can be put into the same or another one. Plain data: it travels by clipboard. */
@@ -41,6 +44,25 @@ export function copyFragment(
   };
 }
 
+const fragmentSchema = z.object({
+  pigtailFragment: z.literal(1),
+  parts: z.array(schema.sections.parts).max(10_000),
+  wires: z.array(schema.sections.wires).max(100_000),
+  cables: z.array(schema.sections.cables).max(10_000),
+  places: z.record(z.string(), schema.place),
+});
+
+/** Reads a fragment from text that came by clipboard; `null` where the text is something else. */
+export function readFragment(text: string): Fragment | null {
+  if (!text.includes('"pigtailFragment"') || text.length > 20_000_000 || tooDeepAt(text) >= 0) return null;
+  try {
+    const result = fragmentSchema.safeParse(JSON.parse(text));
+    return result.success ? (result.data as unknown as Fragment) : null;
+  } catch {
+    return null;
+  }
+}
+
 /** Puts a fragment into a harness under new ids and designations, moved by (dx, dy). */
 export function insertFragment(
   harness: Harness,
@@ -51,11 +73,17 @@ export function insertFragment(
   if (!fragment.parts.length && !fragment.wires.length) return refused("there is nothing to paste");
   const names = new Names(harness);
   const taken = new Set(Object.values(harness.parts).map((part) => part.designation));
+  const own = new Set(fragment.parts.map((part) => part.designation));
   const partOf = new Map<PartId, PartId>(fragment.parts.map((part) => [part.id, names.part()]));
   const wireOf = new Map<WireId, WireId>(fragment.wires.map((wire) => [wire.id, names.wire()]));
   const edits: Edit[] = [];
   for (const part of fragment.parts) {
-    const designation = taken.has(part.designation) ? names.designation(part.kind) : part.designation;
+    let { designation } = part;
+    if (taken.has(designation)) {
+      do designation = names.designation(part.kind);
+      while (taken.has(designation) || own.has(designation));
+    }
+    taken.add(designation);
     const id = partOf.get(part.id)!;
     const place = fragment.places[part.id];
     let made: Part = { ...part, id, designation };
@@ -92,7 +120,7 @@ export function insertFragment(
       entry: {
         ...cable,
         id: names.id("cables") as Cable["id"],
-        wires: cable.wires.map((id) => wireOf.get(id)!),
+        wires: cable.wires.flatMap((id) => wireOf.get(id) ?? []),
         shield: cable.shield ? (wireOf.get(cable.shield) ?? null) : null,
       },
     });

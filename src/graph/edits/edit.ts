@@ -76,6 +76,22 @@ export function group(name: string, edits: readonly Edit[]): Edit {
   return { kind: "group", name, edits };
 }
 
+/** A field as a person reads it: "area_mm2" → "area", "belongsTo" → "belongs to", 3 → "3". */
+export function sayField(name: PropertyKey): string {
+  if (typeof name !== "string") return String(name);
+  return name.replace(/_[A-Za-z0-9]+$/, "").replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+const SECTION_WORDS: Readonly<Record<LooseSection, string>> = {
+  cables: "cable",
+  runs: "run",
+  waivers: "waiver",
+  testRecord: "test record",
+  photos: "photo",
+};
+
+const fields = (changes: object) => Object.keys(changes).map(sayField).join(", ");
+
 /** What the edit is called in "Undo: …": lower case, no full stop. */
 export function nameOfEdit(edit: Edit): string {
   switch (edit.kind) {
@@ -84,19 +100,19 @@ export function nameOfEdit(edit: Edit): string {
     case "add-part":
       return `add ${edit.part.designation}`;
     case "change-part":
-      return "designation" in edit.changes ? "rename part" : `change ${Object.keys(edit.changes).join(", ")}`;
+      return "designation" in edit.changes ? "rename part" : `change ${fields(edit.changes)}`;
     case "change-cavity":
-      return `change cavity ${Object.keys(edit.changes).join(", ")}`;
+      return `change cavity ${fields(edit.changes)}`;
     case "remove":
       return edit.parts.length ? "remove parts" : edit.wires.length === 1 ? "remove wire" : "remove wires";
     case "add-wire":
       return "add wire";
     case "change-wire":
-      return `change wire ${Object.keys(edit.changes).join(", ")}`;
+      return `change wire ${fields(edit.changes)}`;
     case "put-entry":
-      return edit.section === "waivers" ? "waive finding" : `change ${edit.section}`;
+      return edit.section === "waivers" ? "waive finding" : `change ${SECTION_WORDS[edit.section]}`;
     case "drop-entry":
-      return edit.section === "waivers" ? "withdraw waiver" : `remove from ${edit.section}`;
+      return edit.section === "waivers" ? "withdraw waiver" : `remove ${SECTION_WORDS[edit.section]}`;
     case "change-settings":
       return "change settings";
     case "change-title-block":

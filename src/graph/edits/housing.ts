@@ -18,6 +18,50 @@ export function changeView(harness: Harness, id: PartId): Edit | Refused {
   ]);
 }
 
+/**
+ * Gives a connector or a module another number of cavities. New ones are numbered on; wires of removed ones
+ * become loose. The face keeps what it shows; new cavities are added at the ends of its rows in turn.
+ */
+export function setCavityCount(harness: Harness, id: PartId, count: number): Edit | Refused {
+  const part = harness.parts[id];
+  if (part?.kind !== "connector" && part?.kind !== "module")
+    return refused("only a connector or a module has cavities");
+  if (!Number.isInteger(count) || count < 0 || count > 2000)
+    return refused("a housing has a whole number of cavities, up to 2000");
+  if (count === part.cavities.length) return refused(`${part.designation} has ${count} cavities already`);
+  const taken = new Set(part.cavities.map((cavity) => cavity.label));
+  const cavities = part.cavities.slice(0, count);
+  for (let number = cavities.length + 1; cavities.length < count; number++) {
+    if (!taken.has(String(number))) cavities.push(makeCavity(String(number)));
+  }
+  const changes: Record<string, unknown> = { cavities };
+  if (part.kind === "connector") {
+    const rows = part.rows.map((row) => row.map((number) => (number > count ? 0 : number)));
+    const wanted = Array.from({ length: Math.max(0, count - part.cavities.length) }, (_, index) => index);
+    for (const index of wanted) rows[index % rows.length]?.push(part.cavities.length + index + 1);
+    const fits = rows.length > 0 && rows.every((row) => row.length <= 200);
+    changes.rows = fits ? rows : faceRows(count, Math.max(1, Math.ceil(count / 200)));
+  }
+  return group(`give ${part.designation} ${count} cavities`, [{ kind: "change-part", part: id, changes }]);
+}
+
+/** Says of which box a connector is a receptacle; `null` takes it off its box again. */
+export function assignReceptacle(harness: Harness, id: PartId, module: PartId | null): Edit | Refused {
+  const part = harness.parts[id];
+  if (part?.kind !== "connector") return refused("only a connector can be a receptacle of a module");
+  const box = module === null ? null : harness.parts[module];
+  if (module !== null && box?.kind !== "module") return refused("that is no module");
+  if (part.belongsTo.module === module)
+    return refused(box ? `${part.designation} is on ${box.designation} already` : "it is on no module");
+  const side = box?.kind === "module" ? box.side : part.belongsTo.side;
+  const name = box
+    ? `put ${part.designation} on ${box.designation}`
+    : `take ${part.designation} off its module`;
+  return group(name, [
+    { kind: "change-part", part: id, changes: { belongsTo: { ...part.belongsTo, side, module } } },
+  ]);
+}
+
 /** What a pasted row says of one cavity; a field left out stays as it was. */
 export type CavityRow = { readonly label?: string } & Partial<Omit<Cavity, "label">>;
 

@@ -66,6 +66,11 @@ export function join(
     }
   }
   if (clear.length) edits.push({ kind: "remove", parts: clear, wires: [] });
+  for (const { part, contact } of [a, b]) {
+    if (contactsOf(harness.parts[part]!)[contact - 1]?.cavity?.use !== "spare") continue;
+    // What is joined is a spare no longer; nor was it among what had to be joined.
+    edits.push({ kind: "change-cavity", part, contact, changes: { use: "optional" } });
+  }
   return group(name, edits);
 }
 

@@ -19,7 +19,11 @@ export function capSpares(
 ): Edit | Refused {
   const names = new Names(harness);
   const edits: Edit[] = [];
+  const seen = new Set<string>();
   for (const [index, target] of targets.entries()) {
+    const key = "wire" in target ? target.wire : (looseWireAt(harness, target)?.id ?? keyOfEnd(target)!);
+    if (seen.has(key)) continue;
+    seen.add(key);
     const spot = spots[index];
     const cap = makePart("cap", names.part(), names.designation("cap"), {});
     const onCap: ContactRef = { part: cap.id, contact: 1 };
@@ -35,7 +39,9 @@ export function capSpares(
     } else {
       const part = harness.parts[target.part];
       const contact = part && contactsOf(part)[target.contact - 1];
-      if (!contact) return refused("that contact is no longer there");
+      if (!part || !contact) return refused("that contact is no longer there");
+      if (Object.values(harness.wires).some((one) => one.ends.some((end) => sameEnd(end, target))))
+        return refused(`${part.designation}.${contact.label} is joined already`);
       edits.push({
         kind: "add-wire",
         wire: makeWire(names.wire(), names.wireDesignation(), [target, onCap], contact.cavity?.lead ?? {}),
@@ -51,7 +57,7 @@ export function capSpares(
     }
   }
   if (!edits.length) return refused("there is no spare to cap");
-  return group(targets.length === 1 ? "cap spare" : `cap ${targets.length} spares`, edits);
+  return group(seen.size === 1 ? "cap spare" : `cap ${seen.size} spares`, edits);
 }
 
 function looseWireAt(harness: Harness, ref: ContactRef) {
@@ -98,7 +104,10 @@ export function leadTo(
   ]);
 }
 
-/** Cuts a wire, puts a splice there, and brings a new lead from a contact to it. `from` null only cuts. */
+/**
+ * Cuts a wire, puts a splice there, and brings a new lead from a contact to it. `from` null only cuts.
+ * Where the cut is was not said, so each half is given half of a known length: the sum, and the drop, stay.
+ */
 export function spliceInto(
   harness: Harness,
   id: WireId,
@@ -112,14 +121,20 @@ export function spliceInto(
   const names = new Names(harness);
   const splice = makePart("splice", names.part(), names.designation("splice"), {});
   const far = wire.ends[1];
+  const half_m = wire.length_m === "unknown" ? wire.length_m : wire.length_m / 2;
   const edits: Edit[] = [
     { kind: "add-part", part: splice, place: makePlace(spot.x, spot.y, true) },
-    { kind: "change-wire", wire: id, changes: { ends: [wire.ends[0], { part: splice.id, contact: 1 }] } },
+    {
+      kind: "change-wire",
+      wire: id,
+      changes: { ends: [wire.ends[0], { part: splice.id, contact: 1 }], length_m: half_m },
+    },
     {
       kind: "add-wire",
       wire: {
         ...wire,
         id: names.wire(),
+        length_m: half_m,
         designation: names.wireDesignation(),
         ends: [{ part: splice.id, contact: 2 }, far],
       },

@@ -4,7 +4,7 @@ type Raw = Record<string, unknown>;
 
 /**
  * Steps from each format version to the next: `migrations[n]` takes a file of version n to n + 1. A step may
- * add and rename; it never drops what a person typed. Every version has a kept file under tests/graph/versions.
+ * add and rename; it never drops what a person typed, and it does not trust the shapes: they are checked after it. Every version has a kept file under tests/graph/versions.
  */
 export const migrations: ReadonlyMap<number, (raw: Raw) => Raw> = new Map();
 

@@ -34,11 +34,31 @@ export function sayProblem(problem: Problem, file = ""): string {
   return `${place ? `${place}: ` : ""}${where}found ${problem.found}; expected ${problem.expected}. → ${problem.next} [${problem.code}]`;
 }
 
-/** A value as it may be shown in a message: short, on one line. */
+/** A value as it may be shown in a message: short, on one line, nothing in it that steers a terminal. */
 export function showValue(value: unknown): string {
   if (value === undefined) return "nothing";
-  if (typeof value === "string") return value.length > 60 ? `"${value.slice(0, 57)}…"` : `"${value}"`;
+  if (typeof value === "string") return showText(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (value !== null && typeof value === "object") return "an object";
   return String(value);
+}
+
+/** Characters that JSON lets stand but that turn, hide or break a line: C1 controls, separators, bidi marks. */
+const UNSHOWABLE = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+
+function showText(text: string): string {
+  const quoted =
+    text.length > 60 ? `${JSON.stringify(text.slice(0, 57)).slice(0, -1)}…"` : JSON.stringify(text);
+  return quoted.replace(UNSHOWABLE, "\ufffd");
+}
+
+/** ["wires", "w:12", "ends", 1] → "wires.w:12.ends[1]" */
+export function sayPath(path: readonly PropertyKey[]): string {
+  let text = "";
+  for (const step of path) {
+    if (typeof step === "number") text += `[${step}]`;
+    else if (/^[\w:#-]{1,80}$/.test(String(step))) text += text ? `.${String(step)}` : String(step);
+    else text += `[${showValue(String(step))}]`;
+  }
+  return text;
 }

@@ -1,5 +1,5 @@
-import { visit } from "jsonc-parser";
-import { MAX_PROBLEMS, type Problem } from "./problem.ts";
+import { type ParseErrorCode, printParseErrorCode, visit } from "jsonc-parser";
+import { MAX_PROBLEMS, type Problem, sayPath, showValue } from "./problem.ts";
 
 /** Far deeper than any harness; shallow enough that no reader runs out of stack. */
 const MAX_DEPTH = 64;
@@ -25,14 +25,72 @@ export function tooDeepAt(text: string): number {
   return -1;
 }
 
-export function lineAndColumn(text: string, offset: number): { line: number; column: number } {
+export type LineAndColumn = { readonly line: number; readonly column: number };
+
+/** Where offsets stand, in the order given, found in one pass however many they are. Both count from 1. */
+export function linesAndColumns(text: string, offsets: readonly number[]): LineAndColumn[] {
+  const order = offsets.map((_, index) => index).sort((a, b) => offsets[a]! - offsets[b]!);
+  const found = new Array<LineAndColumn>(offsets.length);
   let line = 1;
   let start = 0;
-  for (let at = text.indexOf("\n"); at >= 0 && at < offset; at = text.indexOf("\n", at + 1)) {
-    line++;
-    start = at + 1;
+  let at = 0;
+  for (const index of order) {
+    const offset = offsets[index]!;
+    for (; at < offset; at++) {
+      if (text.charCodeAt(at) !== 10) continue;
+      line++;
+      start = at + 1;
+    }
+    found[index] = { line, column: offset - start + 1 };
   }
-  return { line, column: offset - start + 1 };
+  return found;
+}
+
+export function lineAndColumn(text: string, offset: number): LineAndColumn {
+  return linesAndColumns(text, [offset])[0]!;
+}
+
+const EXPECTED: Readonly<Record<string, string>> = {
+  PropertyNameExpected: "a name in double quotes",
+  ValueExpected: "a value",
+  ColonExpected: "a colon",
+  CommaExpected: "a comma or the closing bracket",
+  CloseBraceExpected: "a closing }",
+  CloseBracketExpected: "a closing ]",
+  EndOfFileExpected: "the end of the file",
+  InvalidCommentToken: "no comment: JSON has none",
+  UnexpectedEndOfString: "a closing double quote on the same line",
+  UnexpectedEndOfNumber: "digits",
+  InvalidNumberFormat: "a number as JSON writes it",
+  InvalidEscapeCharacter: 'one of \\" \\\\ \\/ \\b \\f \\n \\r \\t \\u',
+  InvalidUnicode: "four hexadecimal digits",
+  InvalidCharacter: "a control character to be written as \\u and its number",
+};
+
+class Stop extends Error {}
+
+/**
+ * The first place where a text stops being JSON. One pass that ends there; engines do not all tell the place.
+ * @param text not too deep (`tooDeepAt`)
+ * @returns its offset and what would have to stand there; `null` where the text is JSON after all
+ */
+export function syntaxErrorAt(text: string): { readonly offset: number; readonly expected: string } | null {
+  let first: { offset: number; expected: string } | null = null;
+  try {
+    visit(
+      text,
+      {
+        onError: (code: ParseErrorCode, offset: number) => {
+          first = { offset, expected: EXPECTED[printParseErrorCode(code)] ?? "JSON" };
+          throw new Stop();
+        },
+      },
+      { disallowComments: true, allowTrailingComma: false },
+    );
+  } catch (error) {
+    if (!(error instanceof Stop)) throw error;
+  }
+  return first;
 }
 
 /**
@@ -43,52 +101,44 @@ export function lineAndColumn(text: string, offset: number): { line: number; col
 export function findBadKeys(text: string): Problem[] {
   const problems: Problem[] = [];
   const open: Set<string>[] = [];
-  const stopped = () => problems.length >= MAX_PROBLEMS;
-  visit(text, {
-    onObjectBegin: () => {
-      open.push(new Set());
-      return !stopped();
-    },
-    onObjectEnd: () => {
-      open.pop();
-    },
-    onObjectProperty: (key, _offset, _length, line, column, path) => {
-      if (stopped()) return;
-      const keys = open[open.length - 1]!;
-      const at = {
-        where: sayPath([...path(), key]),
-        line: line + 1,
-        column: column + 1,
-        found: `the key "${key}"`,
-      };
-      if (key === "__proto__" || key === "constructor" || key === "prototype") {
-        problems.push({
-          ...at,
-          code: "forbidden-key",
-          expected: "a key that is not part of JavaScript's own objects",
-          next: "Rename or remove it.",
-        });
-      } else if (keys.has(key)) {
-        problems.push({
-          ...at,
-          code: "repeated-key",
-          found: `the key "${key}" a second time`,
-          expected: "each key once in an object",
-          next: "Give one of the two another id, or remove it.",
-        });
-      }
-      keys.add(key);
-    },
+  const say = (key: string, line: number, column: number, path: () => PropertyKey[]) => ({
+    where: sayPath([...path(), key]),
+    line: line + 1,
+    column: column + 1,
   });
-  return problems;
-}
-
-/** ["wires", "w:12", "ends", 1] → "wires.w:12.ends[1]" */
-export function sayPath(path: readonly PropertyKey[]): string {
-  let text = "";
-  for (const step of path) {
-    if (typeof step === "number") text += `[${step}]`;
-    else text += text ? `.${String(step)}` : String(step);
+  try {
+    visit(text, {
+      onObjectBegin: () => {
+        open.push(new Set());
+      },
+      onObjectEnd: () => {
+        open.pop();
+      },
+      onObjectProperty: (key, _offset, _length, line, column, path) => {
+        const keys = open[open.length - 1]!;
+        if (key === "__proto__" || key === "constructor" || key === "prototype") {
+          problems.push({
+            ...say(key, line, column, path),
+            code: "forbidden-key",
+            found: `the key ${showValue(key)}`,
+            expected: "a key that is not part of JavaScript's own objects",
+            next: "Rename or remove it.",
+          });
+        } else if (keys.has(key)) {
+          problems.push({
+            ...say(key, line, column, path),
+            code: "repeated-key",
+            found: `the key ${showValue(key)} a second time`,
+            expected: "each key once in an object",
+            next: "Give one of the two another id, or remove it.",
+          });
+        }
+        if (problems.length >= MAX_PROBLEMS) throw new Stop();
+        keys.add(key);
+      },
+    });
+  } catch (error) {
+    if (!(error instanceof Stop)) throw error;
   }
-  return text;
+  return problems;
 }

@@ -141,14 +141,17 @@ export const place = object({
   turned: z.boolean(),
 });
 
+/** x1,y1,x2,y2,… from the first end to the second. */
+export const path = z.array(coordinate).min(4).max(400);
+
 /**
  * Where things stand on the drawing. Kept apart from what they are, so that a drag leaves every derived
  * electrical value valid, and kept in the file, so that the sheet of five years hence is today's.
- * A path lists x1,y1,x2,y2,… from the first end to the second; one that no longer fits is routed anew.
+ * A path that no longer fits is routed anew.
  */
 export const layout = object({
   places: z.record(partId, place),
-  paths: z.record(wireId, z.array(coordinate).min(4).max(400)),
+  paths: z.record(wireId, path),
 });
 
 export const sections = {
