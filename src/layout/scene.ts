@@ -1,8 +1,20 @@
 import { functionOf } from "../catalogue/functions.ts";
 import { contactKey, keyOfEnd } from "../graph/contacts.ts";
-import type { Harness, Part, PartId, Path, Wire, WireId } from "../graph/harness.ts";
+import type { Cavity, Harness, Part, PartId, Path, Wire, WireId } from "../graph/harness.ts";
 import { type Traced, trace } from "../graph/trace.ts";
-import { facesLeft, GRID, type Port, type Shape, shapeOf, snap } from "./geometry/shape.ts";
+import { captionWidth, headWidth, SMALL_TEXT } from "./geometry/caption.ts";
+import {
+  facesLeft,
+  GRID,
+  LABEL_CELL,
+  LEAD_CELL,
+  MARK_CELL,
+  type Port,
+  type Shape,
+  shapeOf,
+  snap,
+  TEXT_PAD,
+} from "./geometry/shape.ts";
 import { labelText, type PlacedLabel, placeLabels, stubLength } from "./label.ts";
 import { route } from "./route/route.ts";
 import type { Block, RouteEnd, WireToRoute } from "./route/types.ts";
@@ -51,15 +63,22 @@ export function cavityText(cavity: { readonly function: string; readonly text: s
   return functionOf(cavity.function).name;
 }
 
+/** The word that stands at the far end of a row whose cavity is out of the ordinary; "" for all others. */
+export function wordsOfUse(cavity: { readonly use: Cavity["use"] }): string {
+  return cavity.use === "expected" ? "" : cavity.use;
+}
+
 const widths = new WeakMap<Part, number>();
 
 function innerWidth(part: Part): number {
-  if (part.kind !== "connector" && part.kind !== "module") return 0;
+  if (part.kind !== "connector" && part.kind !== "module") return captionWidth(part);
   const known = widths.get(part);
   if (known !== undefined) return known;
-  let widest = textWidth(part.name, CAVITY_TEXT_SIZE, "regular") - 48;
+  let widest = headWidth(part) - LABEL_CELL - LEAD_CELL - MARK_CELL - TEXT_PAD;
   for (const cavity of part.cavities) {
-    widest = Math.max(widest, textWidth(cavityText(cavity), CAVITY_TEXT_SIZE, "regular"));
+    const use = wordsOfUse(cavity);
+    const tag = use === "" ? 0 : textWidth(use, SMALL_TEXT, "regular") + 12;
+    widest = Math.max(widest, textWidth(cavityText(cavity), CAVITY_TEXT_SIZE, "regular") + tag);
   }
   widths.set(part, widest);
   return widest;

@@ -1,5 +1,6 @@
 import { contactsOf } from "../../graph/contacts.ts";
 import type { Part } from "../../graph/harness.ts";
+import { SWITCH_CELL, SWITCHES_PER_ROW } from "./caption.ts";
 
 export type PortSide = "left" | "right" | "top" | "bottom";
 
@@ -26,12 +27,16 @@ export const GRID = 8;
 export const ROW = 24;
 /** Height of a housing's head: designation, name, and the view it is seen from. */
 export const HEAD = 56;
-/** Height of a module's row of configuration switches. */
+/** Height of one row of a module's configuration switches. */
 export const SWITCH_ROW = 48;
 /** Width of the cell that holds a cavity's label, at the edge the wires leave from. */
 export const LABEL_CELL = 32;
 /** Width of the cell with the lead's colour and letters. */
 export const LEAD_CELL = 64;
+/** Width of the cell with the mark that says whether what stands behind the cavity gives or takes. */
+export const MARK_CELL = 16;
+/** Room at the far end of a cavity's text. */
+export const TEXT_PAD = 8;
 
 /** How many wires land on a contact; 1 where none does, so that every contact can be reached. */
 export type WireCount = (contact: number) => number;
@@ -51,31 +56,31 @@ export function facesLeft(part: Part, turned: boolean): boolean {
  * The outline and ports of a part.
  * @param turned mirrored left to right
  * @param wires how many wires land on each contact
- * @param innerWidth what a housing's widest cavity text needs, in units; ignored for other kinds
+ * @param innerWidth what a housing's widest cavity text, or a symbol's caption, needs, in units
  */
-export function shapeOf(part: Part, turned: boolean, wires: WireCount, innerWidth = 120): Shape {
+export function shapeOf(part: Part, turned: boolean, wires: WireCount, innerWidth = 0): Shape {
   switch (part.kind) {
     case "connector":
     case "module":
       return housing(part, turned, wires, innerWidth);
     case "splice":
-      return twoSided(48, 40, 24, turned, wires);
+      return twoSided(widened(48, innerWidth), 40, 24, turned, wires);
     case "cap":
-      return oneSided(40, 40, [24], facesLeft(part, turned), wires);
+      return oneSided(widened(40, innerWidth), 40, [24], facesLeft(part, turned), wires);
     case "ground":
-      return oneSided(48, 56, [24], facesLeft(part, turned), wires);
+      return oneSided(widened(48, innerWidth), 56, [24], facesLeft(part, turned), wires);
     case "fuse":
     case "switch":
     case "diode":
     case "resistor":
     case "capacitor":
-      return twoSided(72, 56, 32, turned, wires);
+      return twoSided(widened(72, innerWidth), 56, 32, turned, wires);
     case "supply":
     case "load":
     case "speaker":
-      return oneSided(80, 88, [32, 64], facesLeft(part, turned), wires);
+      return oneSided(widened(80, innerWidth), 88, [32, 64], facesLeft(part, turned), wires);
     case "relay":
-      return relay(contactsOf(part).length, turned, wires);
+      return relay(widened(136, innerWidth), contactsOf(part).length, turned, wires);
   }
 }
 
@@ -86,8 +91,9 @@ function housing(
   innerWidth: number,
 ): Shape {
   const left = facesLeft(part, turned);
-  const width = snapUp(Math.min(360, Math.max(176, innerWidth + LABEL_CELL + LEAD_CELL + 16)));
-  let y = HEAD + (part.kind === "module" && part.switches.length ? SWITCH_ROW : 0);
+  const cells = LABEL_CELL + LEAD_CELL + MARK_CELL + TEXT_PAD;
+  const width = snapUp(Math.min(360, Math.max(SWITCH_CELL * SWITCHES_PER_ROW + 16, innerWidth + cells)));
+  let y = HEAD + switchRows(part) * SWITCH_ROW;
   const ports: Port[] = [];
   for (const contact of contactsOf(part)) {
     const count = Math.max(1, wires(contact.number));
@@ -103,6 +109,16 @@ function housing(
     }
   }
   return { width, height: y + GRID, ports };
+}
+
+/** Rows of configuration switches that a module shows below its head. */
+export function switchRows(part: Part): number {
+  return part.kind === "module" ? Math.ceil(part.switches.length / SWITCHES_PER_ROW) : 0;
+}
+
+/** A symbol's outline grows with its caption, within reason. */
+function widened(width: number, caption: number): number {
+  return snapUp(Math.min(160, Math.max(width, caption)));
 }
 
 /** Contact 1 on the left, 2 on the right; the part grows downwards with the wires that land on it. */
@@ -152,8 +168,7 @@ function oneSided(
 }
 
 /** Coil 86, 85 and common 30 on the left; the contacts it makes or breaks on the right. */
-function relay(contactCount: number, turned: boolean, wires: WireCount): Shape {
-  const width = 136;
+function relay(width: number, contactCount: number, turned: boolean, wires: WireCount): Shape {
   const ports: Port[] = [];
   const place = (contacts: readonly number[], onLeft: boolean): number => {
     let y = 40;
