@@ -2,14 +2,37 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./typeface.css";
 import "./theme.css";
+import "./app.css";
+import { App } from "./app.tsx";
+import { registerEditCommands } from "./commands/edit-commands.ts";
+import { registerHelpCommands } from "./commands/help-commands.ts";
+import { registerPrintCommands } from "./commands/print-commands.ts";
+import { registerViewCommands } from "./commands/view-commands.ts";
+import { startFiles } from "./files/start.ts";
+import { FilesContext } from "./files/use-files.ts";
+import { listenForKeys } from "./shell/keys.ts";
+import { rememberPreferences } from "./shell/preferences.ts";
+import { createEditor } from "./state/store.ts";
+import { EditorContext } from "./state/use-editor.ts";
 
 const page = document.getElementById("page");
 if (!page) throw new Error("index.html has no element with the id page");
+
+const editor = createEditor();
+rememberPreferences(editor);
+registerEditCommands();
+registerViewCommands();
+registerPrintCommands();
+registerHelpCommands();
+listenForKeys(editor);
+const files = startFiles(editor);
+
 createRoot(page).render(
   <StrictMode>
-    <main>
-      <h1>Pigtail</h1>
-      <p>Draw, check and document one-off wiring harnesses.</p>
-    </main>
+    <EditorContext value={editor}>
+      <FilesContext value={files}>
+        <App />
+      </FilesContext>
+    </EditorContext>
   </StrictMode>,
 );

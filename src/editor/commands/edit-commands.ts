@@ -1,0 +1,82 @@
+import { redoName, undoName } from "../../graph/history.ts";
+import { openDialog } from "../shell/dialogs.ts";
+import { desk } from "../shell/preferences.ts";
+import type { Editor } from "../state/store.ts";
+import { register } from "./command.ts";
+
+export function sayUndo(editor: Editor): string {
+  const name = undoName(editor.getState().history);
+  return name === null ? "Undo" : `Undo: ${name}`;
+}
+
+export function sayRedo(editor: Editor): string {
+  const name = redoName(editor.getState().history);
+  return name === null ? "Redo" : `Redo: ${name}`;
+}
+
+function onlyHousing(editor: Editor) {
+  const { selection, history } = editor.getState();
+  if (selection.parts.size !== 1) return null;
+  const [id] = selection.parts;
+  const part = id === undefined ? undefined : history.present.parts[id];
+  return part?.kind === "connector" || part?.kind === "module" ? part : null;
+}
+
+export function registerEditCommands(): void {
+  register(
+    {
+      id: "undo",
+      name: sayUndo,
+      group: "edit",
+      keys: ["Mod+z"],
+      enabled: (editor) => editor.getState().history.past.length > 0,
+      run: (editor) => editor.getState().undo(),
+    },
+    {
+      id: "redo",
+      name: sayRedo,
+      group: "edit",
+      keys: ["Mod+Shift+z", "Mod+y"],
+      enabled: (editor) => editor.getState().history.future.length > 0,
+      run: (editor) => editor.getState().redo(),
+    },
+    {
+      id: "add-connector",
+      name: "Add a connector…",
+      group: "add",
+      keys: ["n"],
+      run: () => openDialog({ kind: "add-connector", side: null, at: null, next: null }),
+    },
+    {
+      id: "new-adapter",
+      name: "New adapter: two connectors…",
+      group: "add",
+      keys: [],
+      run: () => openDialog({ kind: "add-connector", side: "vehicle", at: null, next: "equipment" }),
+    },
+    {
+      id: "paste-rows",
+      name: (editor) => {
+        const part = onlyHousing(editor);
+        return part ? `Paste rows into ${part.designation}…` : "Paste rows into a connector…";
+      },
+      group: "edit",
+      keys: [],
+      enabled: (editor) => onlyHousing(editor) !== null,
+      run: (editor) => {
+        const part = onlyHousing(editor);
+        if (part) openDialog({ kind: "paste-rows", part: part.id, text: "" });
+      },
+    },
+    {
+      id: "show-details",
+      name: "Show details of the selection",
+      group: "view",
+      keys: ["i"],
+      run: (editor) => {
+        editor.getState().set({ panel: "inspector" });
+        desk.setState({ phoneView: "details" });
+      },
+    },
+  );
+}
