@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import { contactsOf } from "../contacts.ts";
+import { changed } from "../equal.ts";
 import type { Harness, Part, PartId, Path, Place, Wire, WireId } from "../harness.ts";
 import { asFound } from "../parse/expect.ts";
 import {
@@ -40,7 +41,7 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       if (!part.cavities[edit.contact - 1])
         return refused(`${part.designation} has no cavity ${edit.contact}`);
       const cavities = part.cavities.map((cavity, index) =>
-        index === edit.contact - 1 ? { ...cavity, ...edit.changes } : cavity,
+        index === edit.contact - 1 ? changed(cavity, edit.changes) : cavity,
       );
       return changePart(harness, edit.part, { cavities });
     }
@@ -54,15 +55,15 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       const wire = harness.wires[edit.wire];
       if (!wire) return refused(`there is no wire ${edit.wire}`);
       if ("id" in edit.changes) return refused("a wire keeps its id");
-      return putWire(harness, { ...wire, ...edit.changes });
+      return putWire(harness, changed<Wire>(wire, edit.changes));
     }
     case "put-entry": {
       const shape = Object.hasOwn(PUTTABLE, edit.section) ? PUTTABLE[edit.section] : undefined;
       if (!shape) return refused("nothing can be put there");
       const entry = checked(shape, edit.entry);
       if (!entry.ok) return entry;
-      const section = { ...harness[edit.section], [edit.entry.id]: edit.entry };
-      const next = { ...harness, [edit.section]: section } as Harness;
+      const old: Readonly<Record<string, unknown>> = harness[edit.section];
+      const next = withSection(harness, edit.section, changed(old, { [edit.entry.id]: edit.entry }));
       const cable = edit.section === "cables" ? next.cables[edit.entry.id as keyof Harness["cables"]] : null;
       const lost = cable ? firstOf(danglingOfCable(next, cable)) : null;
       return lost ?? { ok: true, harness: next };
@@ -75,12 +76,14 @@ export function apply(harness: Harness, edit: Edit): Applied | Refused {
       return { ok: true, harness: edit.section === "runs" ? leaveRun(next, edit.id) : next };
     }
     case "change-settings": {
-      const settings = checked(schema.settings, { ...harness.settings, ...edit.changes });
-      return settings.ok ? { ok: true, harness: { ...harness, settings: settings.value } } : settings;
+      const settings = checked(schema.settings, changed(harness.settings, edit.changes));
+      return settings.ok ? { ok: true, harness: withSection(harness, "settings", settings.value) } : settings;
     }
     case "change-title-block": {
-      const titleBlock = checked(schema.titleBlock, { ...harness.titleBlock, ...edit.changes });
-      return titleBlock.ok ? { ok: true, harness: { ...harness, titleBlock: titleBlock.value } } : titleBlock;
+      const titleBlock = checked(schema.titleBlock, changed(harness.titleBlock, edit.changes));
+      return titleBlock.ok
+        ? { ok: true, harness: withSection(harness, "titleBlock", titleBlock.value) }
+        : titleBlock;
     }
     case "lay-out":
       return layOut(harness, edit.places, edit.paths);
@@ -104,6 +107,10 @@ export function applyAll(harness: Harness, edits: readonly Edit[]): Applied | Re
     current = result.harness;
   }
   return { ok: true, harness: current };
+}
+
+function withSection(harness: Harness, name: keyof Harness, value: unknown): Harness {
+  return value === harness[name] ? harness : ({ ...harness, [name]: value } as Harness);
 }
 
 /** Checks without copying, so that what an edit did not touch inside a value stays the same object. */
@@ -132,14 +139,15 @@ function changePart(
   const part = harness.parts[id];
   if (!part) return refused(`there is no part ${id}`);
   if ("id" in changes || "kind" in changes) return refused("a part keeps its id and its kind");
-  const result = checked(partSchema, { ...part, ...changes });
+  const result = checked(partSchema, changed<Part>(part, changes));
   if (!result.ok) return result;
-  const changed = result.value as Part;
-  let next: Harness = { ...harness, parts: { ...harness.parts, [id]: changed } };
-  const lost = firstOf(danglingOfPart(next, changed));
+  const made = result.value as Part;
+  if (made === part) return { ok: true, harness };
+  let next: Harness = { ...harness, parts: { ...harness.parts, [id]: made } };
+  const lost = firstOf(danglingOfPart(next, made));
   if (lost) return lost;
   // A housing that lost cavities leaves their wires loose rather than pointing at nothing.
-  const count = contactsOf(changed).length;
+  const count = contactsOf(made).length;
   if (count < contactsOf(part).length) next = loosen(next, (end) => end.part === id && end.contact > count);
   return { ok: true, harness: next };
 }
@@ -157,7 +165,7 @@ function putWire(harness: Harness, wire: Wire): Applied | Refused {
   if (a !== "loose" && b !== "loose" && a.part === b.part && a.contact === b.contact) {
     return refused("both ends of the wire would be on one contact");
   }
-  return { ok: true, harness: { ...harness, wires: { ...harness.wires, [wire.id]: wire } } };
+  return { ok: true, harness: withSection(harness, "wires", changed(harness.wires, { [wire.id]: wire })) };
 }
 
 function endWords(harness: Harness, end: Wire["ends"][0]): string {
@@ -193,11 +201,9 @@ function layOut(
   const { layout } = harness;
   const forgotten = new Set(newPaths.filter(([, path]) => path === null).map(([id]) => id));
   const left = without(layout.paths, forgotten);
-  const next = {
-    ...layout,
-    places: newPlaces.length ? { ...layout.places, ...Object.fromEntries(newPlaces) } : layout.places,
-    paths: kept.length ? { ...left, ...(Object.fromEntries(kept) as Harness["layout"]["paths"]) } : left,
-  };
-  const same = next.places === layout.places && next.paths === layout.paths;
-  return { ok: true, harness: same ? harness : { ...harness, layout: next } };
+  const next = changed(layout, {
+    places: changed(layout.places, Object.fromEntries(newPlaces)),
+    paths: changed(left, Object.fromEntries(kept) as Harness["layout"]["paths"]),
+  });
+  return { ok: true, harness: next === layout ? harness : { ...harness, layout: next } };
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Cable, End, Harness, Part, PartId, Place, Wire, WireId } from "../harness.ts";
 import { Names } from "../make.ts";
-import { tooDeepAt } from "../parse/scan.ts";
+import { unfitAt } from "../parse/scan.ts";
 import * as schema from "../schema/harness.ts";
 import { type Edit, group, type Refused, refused } from "./edit.ts";
 
@@ -54,7 +54,7 @@ const fragmentSchema = z.object({
 
 /** Reads a fragment from text that came by clipboard; `null` where the text is something else. */
 export function readFragment(text: string): Fragment | null {
-  if (!text.includes('"pigtailFragment"') || text.length > 20_000_000 || tooDeepAt(text) >= 0) return null;
+  if (!text.includes('"pigtailFragment"') || text.length > 20_000_000 || unfitAt(text)) return null;
   try {
     const result = fragmentSchema.safeParse(JSON.parse(text));
     return result.success ? (result.data as unknown as Fragment) : null;

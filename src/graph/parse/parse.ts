@@ -7,7 +7,7 @@ import { asFound } from "./expect.ts";
 import { migrate } from "./migrate.ts";
 import { type Found, placed } from "./place.ts";
 import { MAX_PROBLEMS, type Problem, showValue } from "./problem.ts";
-import { findBadKeys, lineAndColumn, syntaxErrorAt, tooDeepAt } from "./scan.ts";
+import { findBadKeys, lineAndColumn, syntaxErrorAt, unfitAt } from "./scan.ts";
 
 export type Parsed =
   | { readonly ok: true; readonly harness: Harness; readonly notes: readonly string[] }
@@ -42,23 +42,23 @@ export function parse(text: string): Parsed {
       null,
     );
   }
-  const deep = tooDeepAt(body);
-  if (deep >= 0) {
+  const unfit = unfitAt(body);
+  if (unfit) {
     return whole(
       {
-        code: "too-deep",
-        found: "brackets nested over 64 deep",
-        expected: "a harness file, which is flat",
+        code: unfit.code,
+        found: unfit.code === "too-deep" ? "brackets nested over 64 deep" : "over 4 million values",
+        expected: "a harness file, which is flat and has some hundred thousand values at most",
         next: "Check that this is a harness file.",
       },
-      deep,
+      unfit.offset,
     );
   }
   let raw: unknown;
   try {
     raw = JSON.parse(body);
   } catch {
-    const empty = body.trim() === "";
+    const empty = !/\S/.test(body);
     const wrong = empty ? null : syntaxErrorAt(body);
     const here = wrong ? body.slice(wrong.offset, wrong.offset + 20) : "";
     return whole(
@@ -234,8 +234,9 @@ function readValue(shape: z.ZodType, raw: unknown, path: readonly PropertyKey[],
 function countValues(value: unknown, before: number): number {
   let count = before + 1;
   if (typeof value !== "object" || value === null) return count;
-  for (const inner of Object.values(value)) {
-    count = countValues(inner, count);
+  const inner: Readonly<Record<string, unknown>> = value as Readonly<Record<string, unknown>>;
+  for (const name in inner) {
+    count = countValues(inner[name], count);
     if (count > MAX_VALUES) break;
   }
   return count;

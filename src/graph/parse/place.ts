@@ -12,7 +12,7 @@ const step = (): Step => ({ below: new Map(), offset: null });
 /**
  * Gives each problem its line and column: of the value that its path names, or of the nearest thing around it
  * that the text has. One pass over the text and no tree of it, so the time is that of reading the file once more.
- * @param text valid JSON, not too deep
+ * @param text valid JSON that is fit to be read (`unfitAt`)
  */
 export function placed(found: readonly Found[], text: string): Problem[] {
   const root = step();

@@ -43,8 +43,8 @@ export function showValue(value: unknown): string {
   return String(value);
 }
 
-/** Characters that JSON lets stand but that turn, hide or break a line: C1 controls, separators, bidi marks. */
-const UNSHOWABLE = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+/** Characters that JSON lets stand but that turn, hide or break a line: controls, format marks, separators. */
+const UNSHOWABLE = /[\p{Cc}\p{Cf}\u2028\u2029]/gu;
 
 function showText(text: string): string {
   const quoted =

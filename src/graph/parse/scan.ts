@@ -3,14 +3,19 @@ import { MAX_PROBLEMS, type Problem, sayPath, showValue } from "./problem.ts";
 
 /** Far deeper than any harness; shallow enough that no reader runs out of stack. */
 const MAX_DEPTH = 64;
+/** A harness of 10 000 wires, laid out, has well under a million; what has more only costs time and memory. */
+const MAX_VALUES = 4_000_000;
 
 /**
- * The deepest nesting of brackets outside strings. Runs once over the text with no recursion, so it is safe on
- * any input; it stops at the first place that is too deep.
- * @returns the offset of the bracket that goes too deep, or −1
+ * What makes a text unfit to be read at all: brackets nested too deep, or too many values. Both are counted
+ * outside strings, in one pass with no recursion, so it is safe on any input.
+ * @returns the first such thing and the offset where it shows, or `null`
  */
-export function tooDeepAt(text: string): number {
+export function unfitAt(
+  text: string,
+): { readonly code: "too-deep" | "too-many"; readonly offset: number } | null {
   let depth = 0;
+  let values = 0;
   let inString = false;
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);
@@ -19,10 +24,12 @@ export function tooDeepAt(text: string): number {
       else if (code === 34) inString = false;
     } else if (code === 34) inString = true;
     else if (code === 123 || code === 91) {
-      if (++depth > MAX_DEPTH) return i;
+      values++;
+      if (++depth > MAX_DEPTH) return { code: "too-deep", offset: i };
     } else if (code === 125 || code === 93) depth--;
+    else if (code === 44 && ++values > MAX_VALUES) return { code: "too-many", offset: i };
   }
-  return -1;
+  return null;
 }
 
 export type LineAndColumn = { readonly line: number; readonly column: number };
@@ -51,6 +58,7 @@ export function lineAndColumn(text: string, offset: number): LineAndColumn {
 }
 
 const EXPECTED: Readonly<Record<string, string>> = {
+  InvalidSymbol: "text in double quotes, a number, true, false, null, { or [",
   PropertyNameExpected: "a name in double quotes",
   ValueExpected: "a value",
   ColonExpected: "a colon",
@@ -71,7 +79,7 @@ class Stop extends Error {}
 
 /**
  * The first place where a text stops being JSON. One pass that ends there; engines do not all tell the place.
- * @param text not too deep (`tooDeepAt`)
+ * @param text fit to be read (`unfitAt`)
  * @returns its offset and what would have to stand there; `null` where the text is JSON after all
  */
 export function syntaxErrorAt(text: string): { readonly offset: number; readonly expected: string } | null {
@@ -96,7 +104,7 @@ export function syntaxErrorAt(text: string): { readonly offset: number; readonly
 /**
  * Finds keys that JSON.parse would swallow: one written twice in an object (the first would be lost), and keys
  * that reach into an object's prototype.
- * @param text valid JSON, not too deep
+ * @param text valid JSON that is fit to be read (`unfitAt`)
  */
 export function findBadKeys(text: string): Problem[] {
   const problems: Problem[] = [];
