@@ -44,7 +44,11 @@ export function drawWire(placed: PlacedWire, context: WireContext): readonly Pri
     const tracer = wire.colour && tracerOf(wire.colour);
     if (tracer) {
       const stripes = tracerStripes(winding?.straight ?? piecesOf(points), width);
-      if (stripes.length > 0) items.push({ kind: "path", commands: stripes, fill: `wire:${tracer}` });
+      if (stripes.length > 0) {
+        // The hairline keeps a tracer apart from a base that is as light as it in black and white.
+        const stroke = { colour: "ink", width: 0.35 } as const;
+        items.push({ kind: "path", commands: stripes, fill: `wire:${tracer}`, stroke });
+      }
     }
   }
   if (loose) {

@@ -10,7 +10,7 @@ export const WORD_GAP = 6;
 /** Room kept at the right of a housing's head for the picture of its face. */
 export const FACE_ROOM = 56;
 /** Configuration switches stand side by side in cells of this width, this many to a row. */
-export const SWITCH_CELL = 20;
+export const SWITCH_CELL = 24;
 export const SWITCHES_PER_ROW = 8;
 
 /** What is written beside a symbol: its designation, its value on the same line, its name below. */

@@ -34,7 +34,8 @@ export const LABEL_CELL = 32;
 /** Width of the cell with the lead's colour and letters. */
 export const LEAD_CELL = 64;
 /** Width of the cell with the mark that says whether what stands behind the cavity gives or takes. */
-export const MARK_CELL = 16;
+export const MARK_CELL = 20;
+const NARROWEST = 176;
 /** Room at the far end of a cavity's text. */
 export const TEXT_PAD = 8;
 
@@ -91,8 +92,10 @@ function housing(
   innerWidth: number,
 ): Shape {
   const left = facesLeft(part, turned);
+  const bank =
+    part.kind === "module" ? SWITCH_CELL * Math.min(part.switches.length, SWITCHES_PER_ROW) + 16 : 0;
   const cells = LABEL_CELL + LEAD_CELL + MARK_CELL + TEXT_PAD;
-  const width = snapUp(Math.min(360, Math.max(SWITCH_CELL * SWITCHES_PER_ROW + 16, innerWidth + cells)));
+  const width = snapUp(Math.min(360, Math.max(NARROWEST, bank, innerWidth + cells)));
   let y = HEAD + switchRows(part) * SWITCH_ROW;
   const ports: Port[] = [];
   for (const contact of contactsOf(part)) {

@@ -36,7 +36,7 @@ export function drawHead(part: Connector | Module, width: number, harness: Harne
     }),
     ...face,
     ...words(PAD, 36, part.name, { size: BODY_TEXT, room }),
-    ...words(PAD, HEAD - 6, thirdLine(part, harness), { size: SMALL_TEXT, colour: "quiet", room }),
+    ...words(PAD, HEAD - 6, thirdLine(part, harness), { size: SMALL_TEXT, room }),
   ];
 }
 

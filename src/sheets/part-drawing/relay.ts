@@ -33,7 +33,6 @@ export function drawRelay(part: Relay, shape: Shape, turned: boolean): readonly 
     ),
     line(TIE, common, PIVOT, common, LEAD),
     circle(PIVOT, common, 2, { fill: "ink" }),
-    ...coil(part, coilTop, coilBottom),
   ];
   const make = first(4);
   items.push(line(width - TIE, make, fixed, make, LEAD));
@@ -64,6 +63,7 @@ export function drawRelay(part: Relay, shape: Shape, turned: boolean): readonly 
   items.push(
     line(COIL + 14, coilMiddle, link, coilMiddle, HAIR, "ink", [3, 2]),
     line(link, coilMiddle, link, linkTop, HAIR, "ink", [3, 2]),
+    ...coil(part, coilTop, coilBottom),
   );
   for (const contact of contactsOf(part)) {
     const y = first(contact.number) - 3.5;

@@ -33,7 +33,11 @@ export function swatch(
   const ground = box(x, y, width, height, { fill: `wire:${colour.base}` });
   const tracer = tracerOf(colour);
   if (!tracer) return [ground, outline];
-  return [ground, path(stripes(x, y, width, height), { fill: `wire:${tracer}` }), outline];
+  return [
+    ground,
+    path(stripes(x, y, width, height), { fill: `wire:${tracer}`, stroke: inkStroke(0.35) }),
+    outline,
+  ];
 }
 
 /** Slanted stripes, as a spiral tracer shows on the near side of a wire. */

@@ -23,6 +23,7 @@ export function drawSwitchBank(
 
 function drawSwitch(one: ConfigurationSwitch, left: number, top: number): Primitive[] {
   const middle = left + SWITCH_CELL / 2;
+  const slot = differsFromWanted(one) ? middle - 8 : middle - 5;
   const [slotTop, slotHeight, knob] = [top + 14, 18, 8];
   const at = one.position === "on" ? 0 : one.position === "off" ? slotHeight - knob : (slotHeight - knob) / 2;
   const items: Primitive[] = [
@@ -32,9 +33,9 @@ function drawSwitch(one: ConfigurationSwitch, left: number, top: number): Primit
       align: "middle",
       room: SWITCH_CELL,
     }),
-    box(middle - 5, slotTop, 10, slotHeight, { fill: "paper", stroke: inkStroke(HAIR) }),
+    box(slot, slotTop, 10, slotHeight, { fill: "paper", stroke: inkStroke(HAIR) }),
     box(
-      middle - 4,
+      slot + 1,
       slotTop + at + 0.75,
       8,
       knob - 1.5,
@@ -49,12 +50,12 @@ function drawSwitch(one: ConfigurationSwitch, left: number, top: number): Primit
   if (differsFromWanted(one)) {
     const up = one.wanted === "on";
     const [from, to] = up ? [slotTop + 15, slotTop + 3] : [slotTop + 3, slotTop + 15];
-    const x = left + SWITCH_CELL - 3;
+    const x = left + SWITCH_CELL - 6;
     const barb = up ? 4 : -4;
     items.push(
       box(left + 0.75, top + 1, SWITCH_CELL - 1.5, SWITCH_ROW - 3, { radius: 2, stroke: inkStroke(HEAVY) }),
       line(x, from, x, to, HAIR),
-      path(run([x, to, x - 2.25, to + barb, x + 1.75, to + barb], true), { fill: "ink" }),
+      path(run([x, to, x - 2.25, to + barb, x + 2.25, to + barb], true), { fill: "ink" }),
     );
   }
   return items;

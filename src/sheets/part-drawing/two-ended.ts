@@ -60,7 +60,7 @@ function openContact(from: number, to: number, y: number, byHand: boolean): read
     circle(from, y, 2, { fill: "ink" }),
     circle(to, y, 2, { fill: "paper", stroke: inkStroke(LEAD) }),
     line(from, y, to - 2, y - 10, LEAD),
-    line(middle, y - 4, middle, y - 13, HAIR, "ink", [2, 1.5]),
+    line(middle, y - 4, middle, byHand ? y - 13 : y - 11, HAIR, "ink", [2, 1.5]),
   ];
   if (byHand) items.push(line(middle - 4, y - 13, middle + 4, y - 13, LEAD));
   return items;
