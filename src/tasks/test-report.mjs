@@ -89,7 +89,14 @@ export function closing(tallies) {
   return { line: `${passed} passed, ${failed} failed`, ok: failed === 0 && passed > 0 };
 }
 
-/** @param {string} text a message with terminal colours */
+/**
+ * Without terminal colours, and without what the browser process itself says into its log.
+ * @param {string} text
+ */
 function plain(text) {
-  return text.replace(new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, "g"), "");
+  return text
+    .replace(new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, "g"), "")
+    .split("\n")
+    .filter((line) => !/^\s*(- )?\[pid=\d+\]/.test(line))
+    .join("\n");
 }

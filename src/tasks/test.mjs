@@ -57,12 +57,6 @@ async function browserTests(folder) {
   if (result.code !== 0 && tally.failures.length === 0) {
     tally.failures.push("Playwright reported an error outside any test; its words are above.");
   }
-  if (browserDied(tally.failures)) {
-    console.log(
-      "\nThe browser process died or would not start, so what follows says little about the page itself.",
-    );
-    console.log("Run the command again; if it dies again, set CHROMIUM to another browser.");
-  }
   return tally;
 }
 
@@ -99,6 +93,12 @@ rmSync(folder, { recursive: true, force: true });
 
 for (const name of tallies.flatMap((tally) => tally.skipped)) console.log(`skipped: ${name}`);
 for (const failure of tallies.flatMap((tally) => tally.failures)) console.log(`\nfailed: ${failure}`);
+if (browserDied(tallies.flatMap((tally) => tally.failures))) {
+  console.log(
+    "\nThe browser process died or would not start, so its failures say little about the page itself.",
+  );
+  console.log("Run the command again; if it dies again, set CHROMIUM to another browser.");
+}
 const { line, ok } = closing(tallies);
 if (!ok && line.startsWith("0 passed, 0"))
   console.log("No test was run. Check the words given to the command.");

@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sheets: ["graph", "catalogue", "electrical", "match", "rules", "layout"],
   editor: ["graph", "catalogue", "electrical", "match", "rules", "layout", "sheets", "bench"],
   cli: ["graph", "catalogue", "electrical", "match", "rules", "layout", "sheets", "bench", "tasks"],
-  tasks: [],
+  tasks: ["graph"],
 };
 
 /** These know neither React nor the DOM nor Node. */

@@ -34,7 +34,12 @@ test("a browser report is counted through nested suites; a flaky test and an err
             specs: [
               {
                 title: "sometimes",
-                tests: [{ status: "flaky", results: [{ errors: [{ message: "late" }] }] }],
+                tests: [
+                  {
+                    status: "flaky",
+                    results: [{ errors: [{ message: "\u001b[31mlate\u001b[39m\n[pid=12][err] noise" }] }],
+                  },
+                ],
               },
               { title: "never", tests: [{ status: "skipped", results: [] }] },
             ],

@@ -1,4 +1,5 @@
 import type { jsPDF } from "jspdf";
+import { printable } from "../../layout/text/printable.ts";
 import type { Theme } from "./palette.ts";
 import { type Layer, PdfPainter } from "./pdf-painter.ts";
 import type { Typeface } from "./typeface.ts";
@@ -57,7 +58,8 @@ export async function writePages(
   for (const [index, page] of pages.entries()) {
     if (index > 0) document.addPage([page.width_mm, page.height_mm], orientation(page));
     for (const layer of page.layers) painter.layer(layer);
-    if (page.bookmark !== undefined) document.outline.add(null, page.bookmark, { pageNumber: index + 1 });
+    if (page.bookmark !== undefined)
+      document.outline.add(null, printable(page.bookmark), { pageNumber: index + 1 });
     await options.onProgress?.((index + 1) / pages.length);
   }
   return { bytes: new Uint8Array(document.output("arraybuffer")), missingGlyphs: painter.missingGlyphs() };
@@ -69,9 +71,9 @@ function orientation(page: Page): "landscape" | "portrait" {
 
 function inscribe(document: jsPDF, options: PdfOptions, pageCount: number): void {
   document.setDocumentProperties({
-    title: options.title,
-    author: options.author ?? "",
-    subject: options.subject ?? "",
+    title: printable(options.title),
+    author: printable(options.author ?? ""),
+    subject: printable(options.subject ?? ""),
     creator: "Pigtail",
   });
   const stamp = options.created.toISOString().replace(/\D/g, "").slice(0, 14);

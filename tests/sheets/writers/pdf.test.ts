@@ -1,6 +1,7 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, test } from "vitest";
 import type { Drawing } from "../../../src/layout/drawing.ts";
+import { printable } from "../../../src/layout/text/printable.ts";
 import { type Page, type PdfOptions, writePages } from "../../../src/sheets/writers/pdf.ts";
 import { readTypeface } from "../../../src/tasks/typeface.mjs";
 import { oneText, SPECIMEN } from "./specimen.ts";
@@ -95,6 +96,21 @@ describe("writePages", () => {
       CreationDate: "D:20260102030405+00'00'",
     });
     expect(one.bytes.length).toBeLessThan(120_000);
+  });
+
+  test("a hostile title or bookmark stays a title", async () => {
+    const words = "Wren ) >> /OpenAction << /S /JavaScript /JS (app.alert(1)) \\ \u0000 (";
+    const page = { ...a4(oneText("x")), bookmark: words };
+    const { bytes } = await writePages([page], typeface, { ...options, title: words, author: words });
+    const document = await open(bytes);
+    // jsPDF states one of its own: the first page, fitted to the window.
+    expect(Object.keys((await document.getOpenAction()) ?? {})).toEqual(["dest"]);
+    expect(await document.getJSActions()).toBeNull();
+    expect((await document.getMetadata()).info).toMatchObject({
+      Title: printable(words),
+      Author: printable(words),
+    });
+    expect((await document.getOutline())[0]?.title).toBe(printable(words));
   });
 
   test("refuses no pages and coordinates that are not numbers", async () => {
