@@ -1,0 +1,236 @@
+import { isGround, type LiveState } from "../catalogue/functions.ts";
+import type { Harness, PartId, Switch } from "../graph/harness.ts";
+import type { Point, PointCircuit, Points } from "./points.ts";
+import { circuitId, type Gate, type Way, waysOf } from "./ways.ts";
+
+/** A state in which something is live; "at-times": live, but no chart word says when (an indicator). */
+export type ReachState = LiveState | "at-times";
+
+const STATES: readonly ReachState[] = [
+  "off",
+  "accessory",
+  "run",
+  "crank",
+  "lights-on",
+  "reverse",
+  "brake-on",
+  "unit-on",
+  "at-times",
+];
+const BIT = new Map(STATES.map((state, index) => [state, 1 << index]));
+const bits = (states: readonly ReachState[]): number =>
+  states.reduce((sum, state) => sum | BIT.get(state)!, 0);
+
+/** What one source brings to a circuit. */
+export type Feed = {
+  readonly source: Point;
+  /** When the circuit may be live from it, whoever has closed a switch. */
+  readonly live: readonly ReachState[];
+  /** The same with every switch that a hand, a door or a brake lever works left open. */
+  readonly unattended: readonly ReachState[];
+  /** Fuses of the harness on the way; empty where none is met on the best-fed way. */
+  readonly fuses: readonly PartId[];
+  /** Where the protection stands: in the harness, behind the source's own cavity, nowhere, or not stated. */
+  readonly protection: "fuse" | "far-side" | "none" | "unknown";
+};
+
+export type Summary = { readonly live: number; readonly unattended: number };
+
+export type Reach = {
+  /** Up to eight sources that feed the circuit, nearest first. The states of `liveAt` count them all. */
+  feeds(circuit: PointCircuit): readonly Feed[];
+  /** When the circuit may be live, over all sources. */
+  liveAt(circuit: PointCircuit): readonly ReachState[];
+  unattendedAt(circuit: PointCircuit): readonly ReachState[];
+  isLive(circuit: PointCircuit): boolean;
+};
+
+/** More sources than this on one circuit tell a reader nothing new, and would make the walk quadratic. */
+const MOST_FEEDS = 8;
+const KEY_STATES = bits(["accessory", "run", "crank", "unit-on"]);
+const SWITCH_STATES: Readonly<Partial<Record<Switch["operatedBy"], number>>> = {
+  "reverse-gear": bits(["reverse"]),
+  "brake-pedal": bits(["brake-on"]),
+  lights: bits(["lights-on"]),
+};
+
+/** The states that are left after a gate. */
+function pass(gate: Gate, from: Summary, coilAt: (circuit: number) => Summary): Summary {
+  switch (gate.kind) {
+    case "through":
+    case "fuse":
+      return from;
+    case "switch": {
+      if (gate.operatedBy === "key")
+        return { live: from.live & KEY_STATES, unattended: from.unattended & KEY_STATES };
+      const only = SWITCH_STATES[gate.operatedBy];
+      if (only === undefined) return { live: from.live, unattended: 0 };
+      return { live: from.live ? only : 0, unattended: from.unattended ? only : 0 };
+    }
+    case "make":
+    case "rest": {
+      const [a, b] = gate.coil.map(coilAt) as [Summary, Summary];
+      const pulled = { live: a.live | b.live, unattended: a.unattended | b.unattended };
+      if (gate.kind === "rest")
+        return { live: from.live & ~pulled.unattended, unattended: from.unattended & ~pulled.unattended };
+      return { live: meet(from.live, pulled.live), unattended: meet(from.unattended, pulled.unattended) };
+    }
+  }
+}
+
+/** Live through a contact that closes in `pulled`: the states of both, or of the coil where words differ. */
+function meet(from: number, pulled: number): number {
+  if (!from || !pulled) return 0;
+  return from & pulled || pulled;
+}
+
+type Arrival = {
+  readonly source: Point;
+  live: number;
+  unattended: number;
+  unfused: boolean;
+  fuses: readonly PartId[];
+};
+
+/**
+ * Which supplies and giving contacts feed each circuit, when, and through which fuses.
+ * Grows in step with the harness: a circuit is passed again only when it learns something new.
+ */
+export function feedsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
+  const sources = points.all.filter((point) => point.direction === "gives" && statesOf(point) !== 0);
+  return walk(points, waysOf(harness, points, false), sources, statesOf);
+}
+
+/** When a giving contact stands at supply voltage. */
+function statesOf(point: Point): number {
+  if (isGround(point.means.id)) return 0;
+  if (point.means.liveIn.length) return bits(point.means.liveIn);
+  return point.means.active === "supply" ? bits(["at-times"]) : 0;
+}
+
+/** Which circuits reach the frame or the battery's minus: `unattended` without a switch that somebody works. */
+export function groundsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
+  const sources = points.all.filter((point) => point.direction === "gives" && isGround(point.means.id));
+  return walk(points, waysOf(harness, points, true), sources, () => bits(STATES));
+}
+
+function walk(
+  points: Points,
+  ways: ReadonlyMap<number, readonly Way[]>,
+  sources: readonly Point[],
+  states: (source: Point) => number,
+): Reach {
+  const hasRelay = [...ways.values()].some((list) =>
+    list.some(({ gate }) => gate.kind === "make" || gate.kind === "rest"),
+  );
+  const nothing: Summary = { live: 0, unattended: 0 };
+  let found = new Map<number, Arrived>();
+  // A relay passes on what its coil learned in the round before; chains of relays need a round each.
+  for (let round = 0, rounds = hasRelay ? 6 : 1; round < rounds; round++) {
+    const before = found;
+    found = spread(points, ways, sources, states, (circuit) => before.get(circuit) ?? nothing);
+    if (sameStates(before, found)) break;
+  }
+  const named = new Map<number, readonly Feed[]>();
+  const at = (circuit: PointCircuit): Summary => found.get(circuit.circuit.id) ?? nothing;
+  return {
+    feeds: (circuit) => {
+      const id = circuit.circuit.id;
+      let feeds = named.get(id);
+      if (!feeds) {
+        feeds = (found.get(id)?.arrivals ?? []).map(toFeed);
+        named.set(id, feeds);
+      }
+      return feeds;
+    },
+    liveAt: (circuit) => statesIn(at(circuit).live),
+    unattendedAt: (circuit) => statesIn(at(circuit).unattended),
+    isLive: (circuit) => at(circuit).live !== 0,
+  };
+}
+
+type Arrived = { live: number; unattended: number; arrivals: Arrival[] };
+
+function spread(
+  points: Points,
+  ways: ReadonlyMap<number, readonly Way[]>,
+  sources: readonly Point[],
+  states: (source: Point) => number,
+  coilAt: (circuit: number) => Summary,
+): Map<number, Arrived> {
+  const found = new Map<number, Arrived>();
+  const arrive = (circuit: number, news: Arrival): boolean => {
+    let here = found.get(circuit);
+    if (!here) {
+      here = { live: 0, unattended: 0, arrivals: [] };
+      found.set(circuit, here);
+    }
+    const grew =
+      ((here.live | news.live) ^ here.live) | ((here.unattended | news.unattended) ^ here.unattended);
+    here.live |= news.live;
+    here.unattended |= news.unattended;
+    const known = here.arrivals.find((arrival) => arrival.source === news.source);
+    if (!known) {
+      if (here.arrivals.length >= MOST_FEEDS) return grew !== 0;
+      here.arrivals.push({ ...news });
+      return true;
+    }
+    const better = news.unfused && !known.unfused;
+    const more =
+      (known.live | news.live) !== known.live || (known.unattended | news.unattended) !== known.unattended;
+    known.live |= news.live;
+    known.unattended |= news.unattended;
+    if (better) {
+      known.unfused = true;
+      known.fuses = [];
+    }
+    return better || more;
+  };
+  const queue: { circuit: number; news: Arrival }[] = [];
+  for (const source of sources) {
+    const mask = states(source);
+    const news: Arrival = { source, live: mask, unattended: mask, unfused: true, fuses: [] };
+    const circuit = circuitId(points, source.key);
+    if (arrive(circuit, news) && ways.has(circuit)) queue.push({ circuit, news });
+  }
+  for (let next = 0; next < queue.length; next++) {
+    const { circuit, news } = queue[next]!;
+    for (const { to, gate } of ways.get(circuit) ?? []) {
+      const left = pass(gate, news, coilAt);
+      if (!left.live) continue;
+      const onward: Arrival =
+        gate.kind === "fuse"
+          ? { source: news.source, ...left, unfused: false, fuses: [...news.fuses, gate.fuse] }
+          : { source: news.source, ...left, unfused: news.unfused, fuses: news.fuses };
+      if (arrive(to, onward)) queue.push({ circuit: to, news: onward });
+    }
+  }
+  return found;
+}
+
+function sameStates(a: ReadonlyMap<number, Arrived>, b: ReadonlyMap<number, Arrived>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [circuit, one] of b) {
+    const other = a.get(circuit);
+    if (!other || other.live !== one.live || other.unattended !== one.unattended) return false;
+  }
+  return true;
+}
+
+function toFeed(arrival: Arrival): Feed {
+  const behind = arrival.source.contact.cavity?.fuse_A;
+  const bare = arrival.source.part.kind === "supply" || behind === null;
+  const protection =
+    arrival.fuses.length > 0 ? "fuse" : bare ? "none" : typeof behind === "number" ? "far-side" : "unknown";
+  return {
+    source: arrival.source,
+    live: statesIn(arrival.live),
+    unattended: statesIn(arrival.unattended),
+    fuses: arrival.fuses,
+    protection,
+  };
+}
+
+function statesIn(mask: number): readonly ReachState[] {
+  return STATES.filter((_, index) => mask & (1 << index));
+}

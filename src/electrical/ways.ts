@@ -1,0 +1,78 @@
+import { type ContactKey, contactKey } from "../graph/contacts.ts";
+import type { Harness, Part, PartId, Relay, Switch } from "../graph/harness.ts";
+import type { Points } from "./points.ts";
+
+/** A resistor from here on lets a lead signal, but not spark. */
+const BLOCKING_ohm = 1000;
+
+/** What must be so for current to pass. */
+export type Gate =
+  | { readonly kind: "through" }
+  | { readonly kind: "fuse"; readonly fuse: PartId }
+  | { readonly kind: "switch"; readonly operatedBy: Switch["operatedBy"] }
+  | { readonly kind: "make"; readonly coil: readonly [number, number] }
+  | { readonly kind: "rest"; readonly coil: readonly [number, number] };
+export type Way = { readonly to: number; readonly gate: Gate };
+
+const THROUGH: Gate = { kind: "through" };
+
+/**
+ * Every way from circuit to circuit through a part that lets current pass: fuses, switches, relay contacts,
+ * diodes the way they conduct, resistors under 1 kΩ (or not stated). Loads, coils and capacitors end the walk.
+ * @param against true to walk against the current, as from a ground to what it grounds
+ * @returns for each circuit, by its id, the ways that leave it
+ */
+export function waysOf(
+  harness: Pick<Harness, "parts">,
+  points: Points,
+  against: boolean,
+): ReadonlyMap<number, readonly Way[]> {
+  const ways = new Map<number, Way[]>();
+  const idAt = (part: Part, contact: number): number => circuitId(points, contactKey(part.id, contact));
+  const add = (from: number, to: number, gate: Gate): void => {
+    if (from === to) return;
+    const list = ways.get(from);
+    if (list) list.push({ to, gate });
+    else ways.set(from, [{ to, gate }]);
+  };
+  const both = (a: number, b: number, gate: Gate): void => {
+    add(a, b, gate);
+    add(b, a, gate);
+  };
+  for (const part of Object.values(harness.parts)) {
+    switch (part.kind) {
+      case "fuse":
+        both(idAt(part, 1), idAt(part, 2), { kind: "fuse", fuse: part.id });
+        break;
+      case "switch":
+        both(idAt(part, 1), idAt(part, 2), { kind: "switch", operatedBy: part.operatedBy });
+        break;
+      case "resistor":
+        if (part.resistance_ohm === "unknown" || part.resistance_ohm < BLOCKING_ohm)
+          both(idAt(part, 1), idAt(part, 2), THROUGH);
+        break;
+      case "diode": {
+        const [from, to] = against ? [2, 1] : [1, 2];
+        add(idAt(part, from), idAt(part, to), THROUGH);
+        break;
+      }
+      case "relay": {
+        const coil = [idAt(part, 2), idAt(part, 3)] as const;
+        both(idAt(part, 1), idAt(part, 4), { kind: "make", coil });
+        const fifth = fifthContact(part);
+        if (fifth) both(idAt(part, 1), idAt(part, 5), { kind: fifth, coil });
+        break;
+      }
+    }
+  }
+  return ways;
+}
+
+function fifthContact(relay: Relay): "rest" | "make" | null {
+  if (relay.poles === "make") return null;
+  return relay.poles === "changeover" ? "rest" : "make";
+}
+
+export function circuitId(points: Points, key: ContactKey): number {
+  return points.circuitOf(key).circuit.id;
+}

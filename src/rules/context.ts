@@ -1,0 +1,121 @@
+import type { Point, PointCircuit, Points } from "../electrical/points.ts";
+import { pointsOf } from "../electrical/points.ts";
+import { feedsOf, groundsOf, type Reach } from "../electrical/reach.ts";
+import { type Way, waysOf } from "../electrical/ways.ts";
+import type { Harness, Module, Part, PartId } from "../graph/harness.ts";
+import type { Traced } from "../graph/trace.ts";
+import { type Driven, drivenPairs } from "./speakers.ts";
+import { type Unjoined, unjoinedOf } from "./unjoined.ts";
+
+/** One box as the charts describe it: a module, or all connectors of a side that name no module. */
+export type Unit = {
+  readonly id: string;
+  readonly module: Module | null;
+  readonly points: readonly Point[];
+};
+
+/** What rules share of one harness: each look-up is made once, when the first rule asks for it. */
+export class Context {
+  private madePoints: Points | null = null;
+  private madeFeeds: Reach | null = null;
+  private madeGrounds: Reach | null = null;
+  private madeWays: ReadonlyMap<number, readonly Way[]> | null = null;
+  private madeUnits: readonly Unit[] | null = null;
+  private madeDriven: readonly Driven[] | null = null;
+  private madeUnjoined: Unjoined | null = null;
+  readonly parts: readonly Part[];
+
+  constructor(
+    readonly harness: Harness,
+    readonly traced: Traced,
+  ) {
+    this.parts = Object.values(harness.parts);
+  }
+
+  get points(): Points {
+    this.madePoints ??= pointsOf(this.harness, this.traced);
+    return this.madePoints;
+  }
+
+  /** Which supplies and giving contacts feed a circuit, in which states, through which fuses. */
+  get feeds(): Reach {
+    this.madeFeeds ??= feedsOf(this.harness, this.points);
+    return this.madeFeeds;
+  }
+
+  /** Which circuits reach the frame or the battery's minus. */
+  get grounds(): Reach {
+    this.madeGrounds ??= groundsOf(this.harness, this.points);
+    return this.madeGrounds;
+  }
+
+  get ways(): ReadonlyMap<number, readonly Way[]> {
+    this.madeWays ??= waysOf(this.harness, this.points, false);
+    return this.madeWays;
+  }
+
+  /** The boxes of the new equipment. The vehicle's own wiring is not this job's to judge. */
+  get newUnits(): readonly Unit[] {
+    this.madeUnits ??= [...this.points.byUnit].flatMap(([id, points]): Unit[] => {
+      const part = this.harness.parts[id as PartId];
+      if (part && part.kind !== "module") return [];
+      const module = part?.kind === "module" ? part : null;
+      const side = module ? module.side : id;
+      return side === "equipment" ? [{ id, module, points }] : [];
+    });
+    return this.madeUnits;
+  }
+
+  /** Speakers, inputs and vehicle pairs with the outputs that drive both their leads. */
+  get driven(): readonly Driven[] {
+    this.madeDriven ??= drivenPairs(this);
+    return this.madeDriven;
+  }
+
+  get unjoined(): Unjoined {
+    this.madeUnjoined ??= unjoinedOf(this);
+    return this.madeUnjoined;
+  }
+
+  moduleOf(point: Point): Module | null {
+    const part = point.unit === null ? undefined : this.harness.parts[point.unit as PartId];
+    return part?.kind === "module" ? part : null;
+  }
+
+  withFunction(...names: readonly string[]): readonly Point[] {
+    return names.flatMap((name) => this.points.byFunction.get(name) ?? []);
+  }
+
+  circuitOf(point: Point): PointCircuit {
+    return this.points.circuitOf(point.key);
+  }
+
+  hasLooseWire(point: Point): boolean {
+    return this.circuitOf(point).circuit.loose.length > 0;
+  }
+
+  /** Nothing else with a purpose is in its circuit; a second contact of the same box for the same job is none. */
+  isAlone(point: Point): boolean {
+    for (const other of this.circuitOf(point).points) {
+      if (other !== point && !(other.unit === point.unit && other.means === point.means)) return false;
+    }
+    return true;
+  }
+
+  /** A person has said that it stays unused. */
+  isLeftOut(point: Point): boolean {
+    const use = point.contact.cavity?.use;
+    return use === "spare" || use === "plugged";
+  }
+}
+
+const remembered = new WeakMap<Traced, Context>();
+
+/** The context of a traced harness; the same two objects give the same one. */
+export function contextOf(harness: Harness, traced: Traced): Context {
+  const known = remembered.get(traced);
+  if (known?.harness === harness) return known;
+  const made = new Context(harness, traced);
+  remembered.set(traced, made);
+  return made;
+}

@@ -1,0 +1,68 @@
+import type { PointCircuit } from "../electrical/points.ts";
+import { keyOfEnd } from "../graph/contacts.ts";
+import { join } from "../graph/edits/join.ts";
+import { capSpares } from "../graph/edits/lead.ts";
+import type { Wire } from "../graph/harness.ts";
+import type { Context } from "./context.ts";
+import { type Fix, fixWith } from "./rule.ts";
+import { nameOf, sayPoint, sayWire } from "./words.ts";
+
+/** A wire with a loose end, in the words that its two rules share. */
+export type LooseLead = {
+  readonly wire: Wire;
+  readonly circuit: PointCircuit | null;
+  /** Both ends are loose. */
+  readonly isStock: boolean;
+  readonly isLive: boolean;
+  /** It comes from a cavity that a person has marked as a spare: `spare-not-capped` speaks of it. */
+  readonly isSpare: boolean;
+  readonly name: string;
+  /** "X2.12 constant feed". */
+  readonly from: string;
+  /** " X1.A4 constant feed wants it." or nothing. */
+  readonly wish: string;
+  readonly remedy: string;
+  readonly fix: Fix | null;
+};
+
+export function* looseLeads(context: Context): Iterable<LooseLead> {
+  for (const { loose } of context.traced.circuits) {
+    for (const id of loose) yield tell(context, context.harness.wires[id]!);
+  }
+}
+
+function tell(context: Context, wire: Wire): LooseLead {
+  const key = keyOfEnd(wire.ends[0]) ?? keyOfEnd(wire.ends[1]);
+  const name = sayWire(wire);
+  const nowhere = { wire, circuit: null, isLive: false, isSpare: false, name, from: "", wish: "" };
+  if (key === null) return { ...nowhere, isStock: true, remedy: "", fix: null };
+  const circuit = context.points.circuitOf(key);
+  const point = context.points.byKey.get(key);
+  const holder = context.traced.partOf(key);
+  const isSpare = point !== undefined && context.isLeftOut(point);
+  const partner = point && context.unjoined.partnerOf.get(point.key);
+  const from = point
+    ? `${nameOf(point)}${point.means.id === "unknown" ? "" : ` ${point.means.name}`}`
+    : (holder?.designation ?? "");
+  const fix = isSpare
+    ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))
+    : point && partner
+      ? fixWith(`Join ${nameOf(point)} to ${nameOf(partner)}`, () =>
+          join(context.harness, point.at, partner.at),
+        )
+      : null;
+  return {
+    wire,
+    circuit,
+    isStock: false,
+    isLive: context.feeds.isLive(circuit),
+    isSpare,
+    name,
+    from,
+    wish: partner ? ` ${sayPoint(context, partner)}, waits for it.` : "",
+    remedy: partner
+      ? `Join it to ${nameOf(partner)}; if it is not wanted, cap it and mark the cavity as a spare.`
+      : "Join it, or put a cap on it and mark its cavity as a spare.",
+    fix,
+  };
+}

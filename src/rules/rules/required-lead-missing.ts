@@ -1,0 +1,71 @@
+import type { Point } from "../../electrical/points.ts";
+import { join } from "../../graph/edits/join.ts";
+import type { Context } from "../context.ts";
+import { defineRule, type Fix, fixWith } from "../rule.ts";
+import { otherHalf } from "../unjoined.ts";
+import { byName, nameOf, sayPoint, sayPoints } from "../words.ts";
+
+export default defineRule({
+  meta: {
+    id: "required-lead-missing",
+    severity: "fault",
+    summary: "Every lead that a unit cannot do without is joined.",
+    source: "common practice, no source",
+  },
+  *check(context) {
+    const { required, spokenOf } = context.unjoined;
+    for (const key of required) {
+      const point = context.points.byKey.get(key);
+      // A pair that waits to be joined, and a loose end, are told by their own rules.
+      if (!point || spokenOf.has(key) || context.hasLooseWire(point)) continue;
+      const half = otherHalf(point.means.id);
+      const paired = half !== point.means.id;
+      const sources = paired ? [] : sourcesOf(context, point);
+      yield {
+        message: `${sayPoint(context, point)}, is joined to nothing${
+          paired ? `, while the other half of its pair is` : ""
+        }.`,
+        consequence: paired
+          ? "Half a pair carries nothing: this channel or this data line is dead."
+          : consequenceOf(point),
+        remedy: sources.length
+          ? `Bring it from ${sayPoints(context, sources)}.`
+          : paired
+            ? "Join both halves, or neither."
+            : "The charts show no lead that gives it: take it from the fuse box, behind a fuse, or from an interface module.",
+        about: [point.at],
+        fix: joinFix(context, point, sources),
+      };
+    }
+  },
+});
+
+function consequenceOf(point: Point): string {
+  switch (point.means.id) {
+    case "constant-feed":
+      return "The unit is dead, or forgets its clock and presets.";
+    case "amplifier-turn-on":
+      return "The amplifier never wakes.";
+    default:
+      return "The unit does not switch on.";
+  }
+}
+
+/** Contacts of other boxes that give the same. */
+function sourcesOf(context: Context, point: Point): readonly Point[] {
+  return context
+    .withFunction(point.means.id)
+    .filter((other) => other.direction === "gives" && other.unit !== point.unit)
+    .sort(byName)
+    .slice(0, 4);
+}
+
+/** Certain where one source gives it and nothing hangs on that source yet. */
+function joinFix(context: Context, point: Point, sources: readonly Point[]): Fix | null {
+  const [source, second] = sources;
+  if (!source || second || context.points.wiresAt(source).length || context.isLeftOut(source)) return null;
+  if (context.points.wiresAt(point).length) return null;
+  return fixWith(`Join ${nameOf(point)} to ${nameOf(source)}`, () =>
+    join(context.harness, point.at, source.at),
+  );
+}

@@ -1,0 +1,47 @@
+import type { Point } from "../../electrical/points.ts";
+import { contactKey } from "../../graph/contacts.ts";
+import type { Context } from "../context.ts";
+import { defineRule, type Found } from "../rule.ts";
+import { exchangeFix } from "../swap.ts";
+import { byName, nameOf, sayPoint } from "../words.ts";
+
+export default defineRule({
+  meta: {
+    id: "supply-reversed",
+    severity: "danger",
+    summary: "No feed input lies on the frame while its ground lies on a supply.",
+    source: "common practice, no source",
+  },
+  *check(context) {
+    for (const { points } of context.newUnits) {
+      const inputs = points.filter((point) => point.means.group === "feed" && point.direction === "takes");
+      const returns = points.filter((point) => point.means.group === "ground" && point.direction !== "gives");
+      yield* judge(context, inputs, returns);
+    }
+    for (const part of context.parts) {
+      if (part.kind !== "load" || !part.polarised) continue;
+      const [plus, minus] = [1, 2].map((number) => context.points.byKey.get(contactKey(part.id, number))!);
+      yield* judge(context, [plus!], [minus!]);
+    }
+  },
+});
+
+function* judge(context: Context, inputs: readonly Point[], returns: readonly Point[]): Iterable<Found> {
+  const { feeds, grounds } = context;
+  const grounded = inputs
+    .filter((point) => grounds.isLive(context.circuitOf(point)) && !feeds.isLive(context.circuitOf(point)))
+    .sort(byName);
+  const fed = returns
+    .filter((point) => feeds.isLive(context.circuitOf(point)) && !grounds.isLive(context.circuitOf(point)))
+    .sort(byName);
+  const [feed, back] = [grounded[0], fed[0]];
+  if (!feed || !back) return;
+  const single = grounded.length === 1 && fed.length === 1;
+  yield {
+    message: `The supply is reversed: ${sayPoint(context, feed)}, lies on ground, and ${sayPoint(context, back)}, is fed.`,
+    consequence: "The protective diode inside blows the fuse, or the unit dies.",
+    remedy: `Exchange the leads of ${nameOf(feed)} and ${nameOf(back)}, renew the fuse, and find out whether the unit survived before it goes back in.`,
+    about: [...grounded, ...fed].map((point) => point.at),
+    fix: single ? exchangeFix(context, feed, back) : null,
+  };
+}
