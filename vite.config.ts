@@ -23,8 +23,8 @@ export default defineConfig({
         display: "standalone",
         start_url: "./",
         scope: "./",
-        background_color: "#f6f2ea",
-        theme_color: "#f6f2ea",
+        background_color: "#fbf8f1",
+        theme_color: "#fbf8f1",
         icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml" }],
       },
       workbox: {
