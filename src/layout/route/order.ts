@@ -14,14 +14,17 @@ export type Channel = { readonly slots: readonly Slot[]; readonly overlap: Uint8
 
 /** Weight of an order that would lay two wires on one track or a wire into a part. */
 const IMPOSSIBLE = 10_000;
+/** Room in which two slots, with those that will come between them, are too tight; and the weight of that. */
+const CORNER = 64;
+const SQUEEZE = 4;
 /** Weight of two end rows closer than the spacing, against 1 for a crossing. */
 const CROWDED = 0.25;
 
 /**
  * Orders each channel's slots across the channel so that their wires cross as little as can be.
- * Each pair of slots has a price for either order; the pairs' prices are lowered by placing the cheapest slot
- * first, then by moving single slots to their best place. (The greedy start is Eades, Lin and Smyth's heuristic for
- * feedback arcs, 1993; moving single items is known as sifting.)
+ * Each pair of slots has a price for either order. A greedy start (the heuristic of Eades, Lin and Smyth for feedback
+ * arcs, 1993) keeps every wish when no wishes go in circles; moving single slots to their best place (sifting)
+ * betters the rest.
  */
 export function orderChannels(lanes: readonly Lane[]): Channel[] {
   const slots = makeSlots(lanes);
@@ -35,12 +38,15 @@ export function orderChannels(lanes: readonly Lane[]): Channel[] {
       for (let j = i + 1; j < count; j++) {
         const a = group[i]!;
         const b = group[j]!;
-        if (!beside(a, b)) continue;
-        if (!a.fixed || !b.fixed) {
+        // What lies wholly on one side comes first even when the two never meet: a third may meet both.
+        const aHigher = a.low >= b.high;
+        const bHigher = b.low >= a.high;
+        let difference = aHigher === bHigher ? 0 : aHigher ? IMPOSSIBLE : -IMPOSSIBLE;
+        if ((!a.fixed || !b.fixed) && beside(a, b)) {
           overlap[i * count + j] = 1;
           overlap[j * count + i] = 1;
+          difference += priceOf(a, b) - priceOf(b, a);
         }
-        const difference = priceOf(a, b) - priceOf(b, a);
         price[i * count + j] = difference;
         price[j * count + i] = -difference;
       }
@@ -148,13 +154,22 @@ function groups(slots: readonly Slot[]): Slot[][] {
 
 /** Price of having `a` on the lower side of `b`. */
 function priceOf(a: Slot, b: Slot): number {
-  if (a.fixed && b.fixed) return a.low > b.low ? IMPOSSIBLE : 0;
-  let sum = a.low >= b.high ? IMPOSSIBLE : 0;
+  let sum = squeezed(a, b);
   for (const p of a.lanes) for (const q of b.lanes) sum += lanePrice(p, q);
   return sum;
 }
 
+/** Two slots that this order would press into a corner of their channel, when the other would not. */
+function squeezed(a: Slot, b: Slot): number {
+  const room = b.high - a.low;
+  if (room >= CORNER) return 0;
+  const other = a.high - b.low;
+  return other > 2 * room ? SQUEEZE * (1 - room / CORNER) : 0;
+}
+
 function lanePrice(a: Lane, b: Lane): number {
+  // Two segments of one wire keep the order that its way round the parts gave them.
+  if (a.draft === b.draft) return a.at > b.at ? IMPOSSIBLE : 0;
   let sum = 0;
   if (a.way0 > 0) sum += turnPrice(a.turn0, a.far0, b, 1);
   if (a.way1 > 0) sum += turnPrice(a.turn1, a.far1, b, 1);
@@ -175,26 +190,40 @@ function turnPrice(turn: number, far: number, other: Lane, way: number): number 
   return sum;
 }
 
+/**
+ * Takes away, again and again, a slot that nothing wants before it (it comes next), or one that nothing wants
+ * after it (it comes last), or, when all are caught in circles, the one whose being next costs least.
+ */
 function cheapestFirst(price: Float32Array, count: number): Int32Array {
   const sums = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    let sum = 0;
-    for (let j = 0; j < count; j++) sum += price[i * count + j]!;
-    sums[i] = sum;
-  }
+  const before = new Int32Array(count);
+  const after = new Int32Array(count);
+  const note = (i: number, value: number, sign: number) => {
+    sums[i] = sums[i]! + sign * value;
+    if (value > 0) before[i] = before[i]! + sign;
+    else if (value < 0) after[i] = after[i]! + sign;
+  };
+  for (let i = 0; i < count; i++) for (let j = 0; j < count; j++) note(i, price[i * count + j]!, 1);
   const order = new Int32Array(count);
   const rest = Int32Array.from({ length: count }, (_, i) => i);
-  for (let n = 0; n < count; n++) {
-    let best = n;
-    for (let k = n + 1; k < count; k++) if (sums[rest[k]!]! < sums[rest[best]!]!) best = k;
-    const chosen = rest[best]!;
-    rest[best] = rest[n]!;
-    rest[n] = chosen;
-    order[n] = chosen;
-    for (let k = n + 1; k < count; k++) {
+  let first = 0;
+  let last = count;
+  for (let left = count; left > 0; left--) {
+    let best = -1;
+    let bestKind = 3;
+    for (let k = 0; k < left; k++) {
       const i = rest[k]!;
-      sums[i] = sums[i]! - price[i * count + chosen]!;
+      const kind = before[i] === 0 ? 0 : after[i] === 0 ? 1 : 2;
+      if (kind > bestKind) continue;
+      if (kind === bestKind && sums[i]! >= sums[rest[best]!]!) continue;
+      best = k;
+      bestKind = kind;
     }
+    const chosen = rest[best]!;
+    rest[best] = rest[left - 1]!;
+    if (bestKind === 1) order[--last] = chosen;
+    else order[first++] = chosen;
+    for (let k = 0; k < left - 1; k++) note(rest[k]!, price[rest[k]! * count + chosen]!, -1);
   }
   return order;
 }

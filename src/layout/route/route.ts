@@ -1,3 +1,4 @@
+import { makeCorridors, notePassage, stripsBetween, wayAcross } from "./corridor.ts";
 import { findDetours } from "./detour.ts";
 import { type Draft, lanesOf, settle } from "./lane.ts";
 import { orderChannels } from "./order.ts";
@@ -43,11 +44,24 @@ export function route(problem: RouteProblem): Routed {
   const waiting: number[] = [];
   const planner = makePlanner(scene);
   const unplanned: number[] = [];
+  const corridors = makeCorridors(scene.zones);
+  const far: [number, [number, number]][] = [];
+  const near = (w: number) => {
+    const [from, to] = scene.anchors[w]!;
+    const points = planWire(planner, from, to);
+    if (!points) {
+      unplanned.push(w);
+      return;
+    }
+    notePassage(corridors, points);
+    add(w, tidy(points), false);
+  };
   const add = (wire: number, points: number[], fixed: boolean) =>
     drafts.push({ wire, circuit: circuits[wire]!, bond: bonds[wire]!, points, fixed });
   for (let w = 0; w < wires.length; w++) {
     const path = kept[w];
     if (path) {
+      notePassage(corridors, path);
       add(w, path as number[], true);
       continue;
     }
@@ -56,9 +70,24 @@ export function route(problem: RouteProblem): Routed {
       waiting.push(w);
       continue;
     }
-    const points = planWire(planner, from, to);
-    if (points) add(w, tidy(points), false);
-    else unplanned.push(w);
+    const strips = stripsBetween(corridors, from, to);
+    if (strips && from.freeY !== to.freeY) {
+      far.push([w, strips]);
+      continue;
+    }
+    near(w);
+  }
+  for (const [w, strips] of far) {
+    const [from, to] = scene.anchors[w]!;
+    const middle = wayAcross(corridors, scene.zones, from, to, strips);
+    if (!middle) {
+      near(w);
+      continue;
+    }
+    if (from.freeX > to.freeX) reverse(middle);
+    const points = tidy([from.x, from.y, ...middle, to.x, to.y]);
+    notePassage(corridors, points);
+    add(w, points, false);
   }
   const scratch = makeScratch();
   const detours = findDetours(scene, scratch, unplanned);
@@ -76,6 +105,12 @@ export function route(problem: RouteProblem): Routed {
   const byWire = new Map(drafts.map((draft) => [draft.wire, draft]));
   for (let w = 0; w < wires.length; w++) paths.set(wires[w]!.id, kept[w] ?? byWire.get(w)!.points);
   return { paths, failed: failed.sort((a, b) => a - b).map((w) => wires[w]!.id) };
+}
+
+/** Turns a list of points round, in place. */
+function reverse(points: number[]): void {
+  points.reverse();
+  for (let k = 0; k < points.length; k += 2) [points[k], points[k + 1]] = [points[k + 1]!, points[k]!];
 }
 
 function arrangeLanes(scene: Scene, drafts: readonly Draft[], upright: boolean): void {

@@ -58,7 +58,8 @@ export function spread(channel: Channel): void {
       const lastOf = before.lanes[before.lanes.length - 1]!.at;
       place = Math.max(place, lastOf + Math.min(gap[i]!, gap[j]!));
     }
-    place = Math.max(least, Math.min(most, place));
+    // In a channel with no order that fits, rather on another's track (which is put right later) than in a part.
+    place = Math.max(slot.low, Math.min(slot.high, Math.max(least, Math.min(most, place))));
     slot.lanes[0]!.at = place;
     if (slot.lanes.length > 1) slot.lanes[1]!.at = place + width(j);
   }
