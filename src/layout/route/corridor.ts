@@ -98,6 +98,7 @@ export function wayAcross(
   const { low, high } = corridors;
   const aReach = nextRight(zones, left.freeX, a, a);
   const bReach = nextLeft(zones, right.freeX, b, b);
+  if (aReach <= low[strips[0]]! || bReach >= high[strips[1]]!) return null;
   let aLast = strips[0];
   while (aLast < strips[1] && low[aLast + 1]! < aReach) aLast++;
   let bFirst = strips[1];
