@@ -10,6 +10,7 @@ import { registerPrintCommands } from "./commands/print-commands.ts";
 import { registerViewCommands } from "./commands/view-commands.ts";
 import { startFiles } from "./files/start.ts";
 import { FilesContext } from "./files/use-files.ts";
+import { startOffline } from "./offline/offline.ts";
 import { listenForKeys } from "./shell/keys.ts";
 import { rememberPreferences } from "./shell/preferences.ts";
 import { createEditor } from "./state/store.ts";
@@ -26,6 +27,7 @@ registerPrintCommands();
 registerHelpCommands();
 listenForKeys(editor);
 const files = startFiles(editor);
+startOffline(editor);
 
 createRoot(page).render(
   <StrictMode>

@@ -6,6 +6,7 @@ import type { Problem } from "../../graph/parse/problem.ts";
 import type { Editor } from "../state/store.ts";
 import { changedOnDisk, type DiskFile, modifiedAt, pickFile, writeFile } from "./disk.ts";
 import { fileNameOf, type Kept, nameOf } from "./files-model.ts";
+import { forgetLast, freshId, rememberLast, showSampleInAddress } from "./last-open.ts";
 import { keep, putRecent, takeDown } from "./shelf.ts";
 
 /** After an edit the harness is kept in the browser within this time. */
@@ -35,18 +36,17 @@ export type FilesState = {
 
 export type Files = ReturnType<typeof createFiles>;
 
-/** The name under which the last open harness is remembered. */
-export const LAST_KEY = "pigtail.last";
-
 /** Keeps the editor's harness in the browser and on disk. One for a page. */
 export function createFiles(editor: Editor) {
-  const tab = crypto.randomUUID();
+  const tab = freshId();
+  const present = () => editor.getState().history.present;
   let revision = 0;
-  let kept: Harness | null = null;
+  // The empty sheet that a page starts with needs no keeping.
+  let kept: Harness | null = present();
   let timer: ReturnType<typeof setTimeout> | null = null;
   let releaseLock: (() => void) | null = null;
   const store = createStore<FilesState>()(() => ({
-    id: crypto.randomUUID(),
+    id: freshId(),
     fileName: null,
     handle: null,
     lastModified: 0,
@@ -59,7 +59,6 @@ export function createFiles(editor: Editor) {
     newerOnDisk: false,
     dialog: "none",
   }));
-  const present = () => editor.getState().history.present;
   const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel("pigtail");
   if (channel) {
     channel.onmessage = ({ data }: MessageEvent<{ id: string; revision: number; tab: string }>) => {
@@ -105,7 +104,7 @@ export function createFiles(editor: Editor) {
         partCount: Object.keys(harness.parts).length,
         wireCount: Object.keys(harness.wires).length,
       });
-      if (store.getState().id === id) localStorage.setItem(LAST_KEY, id);
+      if (store.getState().id === id) rememberLast(id);
       channel?.postMessage({ id, revision: result.revision, tab });
       if (store.getState().id !== id) return;
       store.setState({ keeping: present() === harness ? "kept" : "waiting", whyFailed: "", conflict: null });
@@ -141,7 +140,7 @@ export function createFiles(editor: Editor) {
     seenRevision: number,
     alreadyKept: boolean,
   ): void {
-    const id = known.id ?? crypto.randomUUID();
+    const id = known.id ?? freshId();
     revision = seenRevision;
     store.setState({
       fileName: null,
@@ -164,7 +163,6 @@ export function createFiles(editor: Editor) {
     if (alreadyKept) kept = opened;
     if (known.inFile === harness) store.setState({ inFile: opened });
     claim(id);
-    if (alreadyKept) localStorage.setItem(LAST_KEY, id);
   }
 
   editor.subscribe((state, before) => {
@@ -184,17 +182,19 @@ export function createFiles(editor: Editor) {
       await keepNow();
       const harness = emptyHarness();
       begin(harness, {}, 0, true);
-      localStorage.removeItem(LAST_KEY);
+      forgetLast();
     },
 
-    /** Opens a copy of a harness that came from elsewhere (a sample). */
-    async openCopy(harness: Harness): Promise<void> {
+    /** Opens a copy of a sample. It is kept with its first edit; until then the address brings it back. */
+    async openSample(sample: string, harness: Harness): Promise<void> {
       await keepNow();
       begin(harness, {}, 0, true);
+      showSampleInAddress(sample);
     },
 
     /** Opens a harness the browser has kept. Returns whether it was there and could be read. */
     async openKept(id: string): Promise<boolean> {
+      await keepNow();
       const record = await takeDown(id);
       if (!record) return false;
       const read = parse(record.text);
@@ -202,8 +202,8 @@ export function createFiles(editor: Editor) {
         store.setState({ unreadable: { fileName: record.name, problems: read.problems } });
         return false;
       }
-      await keepNow();
       begin(read.harness, { id }, record.revision, true);
+      rememberLast(id);
       return true;
     },
 
@@ -223,8 +223,12 @@ export function createFiles(editor: Editor) {
     },
 
     async pick(): Promise<void> {
-      const file = await pickFile();
-      if (file) await this.openFile(file);
+      try {
+        const file = await pickFile();
+        if (file) await this.openFile(file);
+      } catch (error) {
+        editor.getState().say(`The file could not be read: ${(error as Error).message}`, "refused");
+      }
     },
 
     /** Saves to the file it came from, or asks where to. */
@@ -258,7 +262,7 @@ export function createFiles(editor: Editor) {
     async settleConflict(how: "copy" | "take-over" | "newest"): Promise<void> {
       const { conflict, id } = store.getState();
       if (how === "copy") {
-        const copyId = crypto.randomUUID();
+        const copyId = freshId();
         revision = 0;
         kept = null;
         store.setState({ id: copyId, conflict: null, alsoOpen: false, handle: null, inFile: null });

@@ -3,7 +3,8 @@ import { parse } from "../../graph/parse/parse.ts";
 import { registerFileCommands } from "../commands/file-commands.ts";
 import type { Editor } from "../state/store.ts";
 import { readFile } from "./disk.ts";
-import { createFiles, type Files, LAST_KEY } from "./files.ts";
+import { createFiles, type Files } from "./files.ts";
+import { lastOpen } from "./last-open.ts";
 
 /**
  * Opens what the address asks for (`?sample=NAME`, `?new`), else the harness that was open last, else an empty
@@ -22,19 +23,12 @@ async function openFirst(editor: Editor, files: Files): Promise<void> {
   const asked = new URLSearchParams(location.search);
   const sample = asked.get("sample");
   if (sample !== null) {
-    if (await openSample(files, sample)) {
-      // A reload then finds the person's own copy, not the sample again.
-      history.replaceState(null, "", location.pathname);
-      return;
-    }
+    if (await openSample(files, sample)) return;
     editor.getState().say(`There is no sample called ${sample}.`, "refused");
   }
-  if (asked.has("new")) {
-    history.replaceState(null, "", location.pathname);
-    return files.startNew();
-  }
+  if (asked.has("new")) return files.startNew();
   try {
-    const last = localStorage.getItem(LAST_KEY);
+    const last = lastOpen();
     if (last && (await files.openKept(last))) return;
   } catch (error) {
     editor
@@ -49,7 +43,7 @@ export async function openSample(files: Files, id: string): Promise<boolean> {
   if (!sample) return false;
   const read = parse(await sample.load());
   if (!read.ok) return false;
-  await files.openCopy(read.harness);
+  await files.openSample(id, read.harness);
   return true;
 }
 
