@@ -26,6 +26,9 @@ export type Scene = {
   readonly anchors: readonly (readonly [Anchor, Anchor])[];
 };
 
+/** With less than this before a neighbour, an end is for the fine search. */
+const LEAST_STUB = 2;
+
 const DIRECTION: Record<Side, readonly [number, number]> = {
   left: [-1, 0],
   right: [1, 0],
@@ -67,8 +70,10 @@ function anchorOf(end: RouteEnd, indexOf: ReadonlyMap<string, number>, zones: Fi
   } else if (dx !== 0) freeX = dx < 0 ? zones.x1[block]! : zones.x2[block]!;
   else freeY = dy < 0 ? zones.y1[block]! : zones.y2[block]!;
   const inside = !boxIsFree(zones, freeX, freeY, freeX, freeY);
+  const noRoom = Math.abs(freeX - end.x) + Math.abs(freeY - end.y) < LEAST_STUB;
   const behind =
     inside ||
+    noRoom ||
     !boxIsFree(
       bodies,
       Math.min(end.x, freeX),
@@ -76,5 +81,5 @@ function anchorOf(end: RouteEnd, indexOf: ReadonlyMap<string, number>, zones: Fi
       Math.max(end.x, freeX),
       Math.max(end.y, freeY),
     );
-  return { x: end.x, y: end.y, dx, dy, freeX, freeY, block, tight: inside || behind };
+  return { x: end.x, y: end.y, dx, dy, freeX, freeY, block, tight: behind };
 }

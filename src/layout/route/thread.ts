@@ -17,16 +17,19 @@ const IN_BODY = 60;
 /** A path keeps at least this far from a part it is not joined to. */
 const CLEARANCE = 1;
 
-/** Search windows: how far round the two ends, and how fine. */
-const WINDOWS = [
-  { pad: 96, pitch: 8 },
-  { pad: 480, pitch: 8 },
-  { pad: 96, pitch: 3 },
-  { pad: 480, pitch: 4 },
-  { pad: 4000, pitch: 8 },
-  { pad: 40, pitch: 1.25 },
-] as const;
-const MOST_POINTS = 600_000;
+/**
+ * Where the search may lay the wire: on lines every `step` units up to `near` from either end, then at distances
+ * that grow by `growth` until `pad` beyond them. Tried in turn: first what nearly always does, then wider, then finer.
+ */
+type Window = { readonly step: number; readonly near: number; readonly growth: number; readonly pad: number };
+const WINDOWS: readonly Window[] = [
+  { step: 8, near: 64, growth: 1.5, pad: 480 },
+  { step: 8, near: 160, growth: 1.25, pad: 4000 },
+  { step: 3, near: 60, growth: 1.4, pad: 480 },
+  { step: 1.25, near: 20, growth: 1.4, pad: 480 },
+];
+/** Parts this close to an end bring lines along their own edges. */
+const CLOSE_BY = 160;
 
 export type Threaded = { readonly points: number[]; readonly clean: boolean };
 
@@ -62,7 +65,7 @@ export function threadWire(
       if (points) return { points, clean: true };
     }
   }
-  for (const window of WINDOWS) {
+  for (const window of WINDOWS.slice(0, 2)) {
     const points = tryWindow(scene, scratch, from, start, to, goal, circuit, laid, window, IN_BODY);
     if (points) return { points, clean: false };
   }
@@ -97,23 +100,24 @@ function tryWindow(
   goal: Launch,
   circuit: number,
   laid: readonly Laid[],
-  window: { readonly pad: number; readonly pitch: number },
+  window: Window,
   bodyPrice: number,
 ): number[] | null {
   const left = Math.min(start.x, goal.x, from.x, to.x) - window.pad;
   const right = Math.max(start.x, goal.x, from.x, to.x) + window.pad;
   const top = Math.min(start.y, goal.y, from.y, to.y) - window.pad;
   const bottom = Math.max(start.y, goal.y, from.y, to.y) + window.pad;
-  let pitchX: number = window.pitch;
-  let pitchY: number = window.pitch;
-  while (((right - left) / pitchX) * ((bottom - top) / pitchY) > MOST_POINTS) {
-    if ((right - left) / pitchX > (bottom - top) / pitchY) pitchX *= 2;
-    else pitchY *= 2;
-  }
-  const xs = lines(left, right, pitchX, start.x, goal.x);
-  const ys = lines(top, bottom, pitchY, start.y, goal.y);
-  const grid = makeGrid(xs, ys);
   const { bodies, zones } = scene;
+  const edgesX: number[] = [];
+  const edgesY: number[] = [];
+  for (let b = 0; b < bodies.count; b++) {
+    if (!standsNear(scene, b, start) && !standsNear(scene, b, goal)) continue;
+    edgesX.push(zones.x1[b]!, zones.x2[b]!, bodies.x1[b]! - MARGIN / 2, bodies.x2[b]! + MARGIN / 2);
+    edgesY.push(zones.y1[b]!, zones.y2[b]!, bodies.y1[b]! - MARGIN / 2, bodies.y2[b]! + MARGIN / 2);
+  }
+  const xs = lines(left, right, window, start.x, goal.x, edgesX);
+  const ys = lines(top, bottom, window, start.y, goal.y, edgesY);
+  const grid = makeGrid(xs, ys);
   for (let b = 0; b < bodies.count; b++) {
     const x1 = zones.x1[b]!;
     const y1 = zones.y1[b]!;
@@ -168,11 +172,39 @@ function ownStub(grid: ReturnType<typeof makeGrid>, anchor: Anchor, tip: Launch)
   );
 }
 
-/** Lines every `pitch` units on one lattice for the whole drawing, and the two that the ends stand on. */
-function lines(low: number, high: number, pitch: number, one: number, two: number): Float64Array {
+function standsNear(scene: Scene, body: number, tip: Launch): boolean {
+  const { x1, y1, x2, y2 } = scene.bodies;
+  return (
+    x1[body]! < tip.x + CLOSE_BY &&
+    x2[body]! > tip.x - CLOSE_BY &&
+    y1[body]! < tip.y + CLOSE_BY &&
+    y2[body]! > tip.y - CLOSE_BY
+  );
+}
+
+/** The window's lines in one direction: the two that the ends stand on, a lattice round them, and the given edges. */
+function lines(
+  low: number,
+  high: number,
+  window: Window,
+  one: number,
+  two: number,
+  edges: readonly number[],
+): Float64Array {
+  const { step, near, growth } = window;
   const out = new Set<number>([one, two]);
-  for (let v = Math.ceil(low / pitch) * pitch; v <= high; v += pitch) {
-    if (Math.abs(v - one) >= 1 && Math.abs(v - two) >= 1) out.add(v);
+  const add = (value: number) => {
+    if (value < low || value > high) return;
+    if (Math.abs(value - one) >= 1 && Math.abs(value - two) >= 1) out.add(value);
+  };
+  for (const centre of [one, two]) {
+    let offset = step;
+    while (centre - offset >= low || centre + offset <= high) {
+      add(Math.round((centre - offset) / step) * step);
+      add(Math.round((centre + offset) / step) * step);
+      offset = offset < near ? offset + step : offset * growth;
+    }
   }
+  edges.forEach(add);
   return Float64Array.from(out).sort();
 }
