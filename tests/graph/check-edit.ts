@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { apply } from "../../src/graph/edits/apply.ts";
-import { type Edit, nameOfEdit } from "../../src/graph/edits/edit.ts";
+import { type Edit, nameOfEdit, type Refused } from "../../src/graph/edits/edit.ts";
 import type { Harness } from "../../src/graph/harness.ts";
 import { parse, serialise } from "../../src/graph/parse/parse.ts";
 import { sections } from "../../src/graph/schema/harness.ts";
@@ -69,4 +69,18 @@ export function expectShared(before: Harness, after: Harness): void {
     if (JSON.stringify(after.layout[name]) !== JSON.stringify(before.layout[name])) continue;
     expect(after.layout[name], `layout.${name}`).toBe(before.layout[name]);
   }
+}
+
+/** The harness after an edit that has to be possible. */
+export function done(harness: Harness, edit: Edit | Refused): Harness {
+  if (!("kind" in edit)) throw new Error(`refused: ${edit.why}`);
+  const result = checkEdit(harness, edit);
+  if (typeof result === "string") throw new Error(`refused: ${result}`);
+  return result;
+}
+
+/** Why an edit is not possible. */
+export function refusal(edit: Edit | Refused | object): string {
+  if ("why" in edit && typeof edit.why === "string") return edit.why;
+  throw new Error(`was not refused: ${JSON.stringify(edit)}`);
 }

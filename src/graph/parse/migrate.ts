@@ -11,7 +11,8 @@ export const migrations: ReadonlyMap<number, (raw: Raw) => Raw> = new Map();
 /** Brings a raw file of an older version up to date; one of this or a newer version is left as it is. */
 export function migrate(raw: Raw, steps: ReadonlyMap<number, (raw: Raw) => Raw> = migrations): Raw {
   let current = raw;
-  for (let version = Number(raw.formatVersion); version < FORMAT_VERSION; version++) {
+  if (typeof raw.formatVersion !== "number") return raw;
+  for (let version = raw.formatVersion; version < FORMAT_VERSION; version++) {
     const step = steps.get(version);
     if (!step) break;
     current = { ...step(current), formatVersion: version + 1 };
