@@ -1,10 +1,9 @@
 import { nameContact } from "../../catalogue/describe.ts";
 import type { Edit } from "../../graph/edits/edit.ts";
-import type { Harness, PartId, WireId } from "../../graph/harness.ts";
+import type { Harness } from "../../graph/harness.ts";
 import { Names } from "../../graph/make.ts";
 import type { About, Finding, Severity } from "../../rules/rule.ts";
 import { waiverFor } from "../../rules/waivers.ts";
-import type { Selection } from "../state/store.ts";
 
 /** How many open findings there are of each severity. */
 export function countBySeverity(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
@@ -34,19 +33,6 @@ function nameAbout(harness: Harness, about: About): string {
   if ("wire" in about) return harness.wires[about.wire]?.designation ?? "a wire that is gone";
   if ("contact" in about) return nameContact(harness, about);
   return harness.parts[about.part]?.designation ?? "a part that is gone";
-}
-
-/** What to select so that everything a finding is about stands out. */
-export function selectionOf(about: readonly About[]): Selection {
-  const parts = new Set<PartId>();
-  const wires = new Set<WireId>();
-  let contact: Selection["contact"] = null;
-  for (const item of about) {
-    if ("wire" in item) wires.add(item.wire);
-    else if ("contact" in item) contact ??= { part: item.part, contact: item.contact };
-    else parts.add(item.part);
-  }
-  return { parts, wires, contact };
 }
 
 /** The edit that waives a finding; a reason is needed. */

@@ -1,4 +1,5 @@
 import type { WireId } from "../../graph/harness.ts";
+import { splitCells } from "../../match/cells.ts";
 import { COLUMNS, type ColumnId, cellText, columnName, type Sheet } from "./table-model.ts";
 import type { Block } from "./write-cells.ts";
 
@@ -11,38 +12,9 @@ function quoted(text: string): string {
   return /[\t\r\n"]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** Reads what a spreadsheet put on the clipboard. A quoted cell may hold tabs, line ends and doubled quotes. */
+/** Reads what a spreadsheet put on the clipboard. */
 export function fromTsv(text: string): Block {
-  const rows: string[][] = [];
-  let row: string[] = [];
-  let at = 0;
-  while (at <= text.length) {
-    let cell: string;
-    if (text[at] === '"') {
-      let end = at + 1;
-      while (end < text.length && (text[end] !== '"' || text[end + 1] === '"')) {
-        end += text[end] === '"' ? 2 : 1;
-      }
-      cell = text.slice(at + 1, end).replaceAll('""', '"');
-      const rest = /^[^\t\r\n]*/.exec(text.slice(end + 1))![0];
-      cell += rest;
-      at = end + 1 + rest.length;
-    } else {
-      cell = /^[^\t\r\n]*/.exec(text.slice(at))![0];
-      at += cell.length;
-    }
-    row.push(cell);
-    if (text[at] === "\t") at++;
-    else {
-      rows.push(row);
-      row = [];
-      if (text[at] === "\r" && text[at + 1] === "\n") at += 2;
-      else at++;
-      // A spreadsheet ends its last row with a line end: no empty row follows it.
-      if (at >= text.length) break;
-    }
-  }
-  return rows;
+  return splitCells(text, "\t");
 }
 
 /** The texts of a range of cells. */
