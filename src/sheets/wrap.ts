@@ -1,0 +1,49 @@
+import { textWidth, type Weight } from "../layout/text/measure.ts";
+import { printable } from "../layout/text/printable.ts";
+
+/**
+ * A text as lines no wider than `width`. Breaks at spaces; a word that is too long by itself is cut.
+ * @returns at least one line, which is empty for an empty text
+ */
+export function wrapText(text: string, size: number, weight: Weight, width: number): string[] {
+  const lines: string[] = [];
+  for (const paragraph of text.split(/\r\n|[\r\n]/)) {
+    let line = "";
+    for (const word of printable(paragraph).split(" ")) {
+      const longer = line === "" ? word : `${line} ${word}`;
+      if (textWidth(longer, size, weight) <= width) {
+        line = longer;
+        continue;
+      }
+      if (line !== "") lines.push(line);
+      line = word;
+      while (textWidth(line, size, weight) > width) {
+        const head = headThatFits(line, size, weight, width);
+        lines.push(head);
+        line = line.slice(head.length);
+      }
+    }
+    lines.push(line);
+  }
+  return lines;
+}
+
+/** The longest beginning of a word that fits; one character at least, so that wrapping always ends. */
+function headThatFits(word: string, size: number, weight: Weight, width: number): string {
+  let head = "";
+  for (const character of word) {
+    if (head !== "" && textWidth(head + character, size, weight) > width) break;
+    head += character;
+  }
+  return head;
+}
+
+/** The width of the widest word of a text. */
+export function widestWord(text: string, size: number, weight: Weight): number {
+  return Math.max(
+    0,
+    ...printable(text)
+      .split(" ")
+      .map((word) => textWidth(word, size, weight)),
+  );
+}
