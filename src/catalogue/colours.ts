@@ -55,6 +55,7 @@ export function readColour(text: string): Colour | null {
   const words = text
     .trim()
     .toLowerCase()
+    .replace(/\bgreen[- ]and[- ]yellow\b/g, "gnye")
     .split(/\s*(?:\/|-|\+|,|\bwith(?: a)?\b|\bstripe\b|\btracer\b|\s)\s*/)
     .filter((word) => word !== "");
   if (words.length === 0 || words.length > 2) return null;
