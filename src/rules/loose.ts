@@ -5,7 +5,7 @@ import { capSpares } from "../graph/edits/lead.ts";
 import type { Wire } from "../graph/harness.ts";
 import type { Context } from "./context.ts";
 import { type Fix, fixWith } from "./rule.ts";
-import { nameOf, sayPoint, sayWire } from "./words.ts";
+import { nameAndPurpose, nameOf, sayPoint, sayWire } from "./words.ts";
 
 /** A wire with a loose end, in the words that its two rules share. */
 export type LooseLead = {
@@ -41,9 +41,7 @@ function tell(context: Context, wire: Wire): LooseLead {
   const holder = context.traced.partOf(key);
   const isSpare = point !== undefined && context.isLeftOut(point);
   const partner = point && context.unjoined.partnerOf.get(point.key);
-  const from = point
-    ? `${nameOf(point)}${point.means.id === "unknown" ? "" : ` ${point.means.name}`}`
-    : (holder?.designation ?? "");
+  const from = point ? nameAndPurpose(point) : (holder?.designation ?? "");
   const fix = isSpare
     ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))
     : point && partner
@@ -59,7 +57,7 @@ function tell(context: Context, wire: Wire): LooseLead {
     isSpare,
     name,
     from,
-    wish: partner ? ` ${sayPoint(context, partner)}, waits for it.` : "",
+    wish: partner ? ` ${sayPoint(context, partner)} waits for it.` : "",
     remedy: partner
       ? `Join it to ${nameOf(partner)}; if it is not wanted, cap it and mark the cavity as a spare.`
       : "Join it, or put a cap on it and mark its cavity as a spare.",

@@ -31,16 +31,24 @@ export function colourAt(context: Context, point: Point): Colour | null {
   return point.contact.cavity?.lead?.colour ?? null;
 }
 
-/** "X1.A4 constant feed, red": a contact, what it is for, and the colour of its lead where one is known. */
+/** "X1.A4 constant feed (red)": a contact, what it is for, and the colour of its lead where one is known. */
 export function sayPoint(context: Context, point: Point): string {
-  const purpose = point.means.id === "unknown" ? "" : ` ${point.means.name}`;
   const colour = colourAt(context, point);
-  return `${nameOf(point)}${purpose}${colour ? `, ${sayColour(colour)}` : ""}`;
+  return `${nameAndPurpose(point)}${colour ? ` (${sayColour(colour)})` : ""}`;
 }
 
-/** "W3, blue with a white tracer". */
+/** "X1.A4 constant feed". */
+export function nameAndPurpose(point: Point): string {
+  return point.means.id === "unknown" ? nameOf(point) : `${nameOf(point)} ${point.means.name}`;
+}
+
+/** "W3 (blue with a white tracer)". */
 export function sayWire(wire: Wire): string {
-  return wire.colour ? `${wire.designation}, ${sayColour(wire.colour)}` : wire.designation;
+  return wire.colour ? `${wire.designation} (${sayColour(wire.colour)})` : wire.designation;
+}
+
+export function isOrAre(things: readonly unknown[]): string {
+  return things.length === 1 ? "is" : "are";
 }
 
 /** "a, b and c"; past the limit, "a, b and 4 more". Items that hold a comma are parted by semicolons. */
@@ -88,7 +96,7 @@ export function sayStates(states: readonly ReachState[]): string {
   return [...key, ...others.map(([, word]) => word)].join(", or ");
 }
 
-/** "X1.A4 constant feed, red, at all times, through F1". */
+/** "X1.A4 constant feed (red), at all times, through F1". */
 export function sayFeed(context: Context, feed: Feed): string {
   const fuses = feed.fuses.map((id) => context.harness.parts[id]?.designation ?? id);
   const behind = feed.source.contact.cavity?.fuse_A;
@@ -98,7 +106,7 @@ export function sayFeed(context: Context, feed: Feed): string {
       : feed.protection === "none"
         ? ", with no fuse on the way"
         : feed.protection === "far-side"
-          ? `, behind the vehicle's ${behind} A fuse`
+          ? `, behind its own ${behind} A fuse`
           : "";
   return `${sayPoint(context, feed.source)}, ${sayStates(feed.live)}${protection}`;
 }

@@ -23,13 +23,13 @@ export default defineRule({
       yield kind === "constant"
         ? {
             severity: "weak",
-            message: `${names} are all on a constant feed.`,
+            message: `${names} are ${inputs.length > 2 ? "all" : "both"} on a constant feed.`,
             consequence: "The unit may never sleep: the battery is flat after days.",
             remedy: `Take ${nameOf(s.point)} to a fused lead that is live with the key at accessory. Where the vehicle has none, use the output of a data-bus interface, or a relay.`,
             about,
           }
         : {
-            message: `${names} are all on a feed that goes with the key.`,
+            message: `${names} are ${inputs.length > 2 ? "all" : "both"} on a feed that goes with the key.`,
             consequence: "The clock, presets and pairings are lost each time the key is turned off.",
             remedy: `Take ${nameOf(c.point)} to a lead that is live with the key off.`,
             about,

@@ -1,6 +1,6 @@
 import { isGround } from "../../catalogue/functions.ts";
 import { defineRule } from "../rule.ts";
-import { byName, sayPoints } from "../words.ts";
+import { byName, isOrAre, sayPoints } from "../words.ts";
 
 export default defineRule({
   meta: {
@@ -22,7 +22,7 @@ export default defineRule({
       live.sort(byName);
       grounds.sort(byName);
       yield {
-        message: `${sayPoints(context, live)}, is joined straight to ${sayPoints(context, grounds)}.`,
+        message: `${sayPoints(context, live)} ${isOrAre(live)} joined straight to ${sayPoints(context, grounds)}.`,
         consequence: "A dead short: the fuse blows at once, or, with no fuse, the wire burns.",
         remedy: "Find where the two meet and part them.",
         about: [...live, ...grounds].map((point) => point.at),

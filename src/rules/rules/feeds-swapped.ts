@@ -60,5 +60,5 @@ function halfAwake(context: Context, inputs: readonly Input[]): Found {
 
 function sayInput(context: Context, { point }: Input): string {
   const feed = context.feeds.feeds(context.circuitOf(point))[0];
-  return `${sayPoint(context, point)}, is fed from ${feed ? sayFeed(context, feed) : "nothing"}`;
+  return `${sayPoint(context, point)} is fed from ${feed ? sayFeed(context, feed) : "nothing"}`;
 }

@@ -16,7 +16,7 @@ export default defineRule({
       const switched = gives.filter((point) => SWITCHED.has(point.means.id)).sort(byName);
       if (!constant.length || !switched.length) continue;
       yield {
-        message: `${sayPoints(context, constant)}, and ${sayPoints(context, switched)}, are tied together.`,
+        message: `${sayPoints(context, constant)} and ${sayPoints(context, switched)} are tied together.`,
         consequence:
           "The switched side stays live with the key out: the battery goes flat, an engine may run on, and each circuit's fuse can be fed past by the other.",
         remedy:

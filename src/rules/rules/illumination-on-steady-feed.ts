@@ -18,7 +18,7 @@ export default defineRule({
         .find((feed) => feed.unattended.some((state) => STEADY.has(state)));
       if (!steady) continue;
       yield {
-        message: `${sayPoint(context, point)}, is live with the lights off: it is fed from ${sayFeed(context, steady)}.`,
+        message: `${sayPoint(context, point)} is live with the lights off: it is fed from ${sayFeed(context, steady)}.`,
         consequence: "The screen stays in its night setting, too dim by day, or its lamps never go out.",
         remedy: `Take ${nameOf(point)} to a lead that is live only with the lights on, or cap it and let the screen keep its own time.`,
         about: [point.at],

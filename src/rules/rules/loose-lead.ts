@@ -23,7 +23,7 @@ export default defineRule({
         continue;
       }
       yield {
-        message: `${lead.name}, from ${lead.from} ends loose.${lead.wish}`,
+        message: `${lead.name} from ${lead.from} ends loose.${lead.wish}`,
         consequence: "What it is for will not work, or the bare end finds metal.",
         remedy: lead.remedy,
         about: [{ wire: lead.wire.id }],

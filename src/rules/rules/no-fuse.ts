@@ -53,10 +53,13 @@ function unfusedZone(context: Context, start: number, seen: Set<number>): readon
 
 const PASSED_THROUGH = new Set(["fuse", "supply", "switch", "diode", "resistor", "capacitor"]);
 
+/** DIN 72552 names of a relay's coil; its other contacts only pass current on. */
+const COIL = new Set(["85", "86"]);
+
 /** What ends an unfused way: something that draws, or a way out of the harness. */
 function isFed(point: Point): boolean {
   if (isBareSupply(point) || PASSED_THROUGH.has(point.part.kind)) return false;
-  return point.part.kind !== "relay" || point.contact.label.startsWith("8");
+  return point.part.kind !== "relay" || COIL.has(point.contact.label);
 }
 
 function judge(context: Context, source: Point, zone: readonly number[]): Found | null {
@@ -68,7 +71,7 @@ function judge(context: Context, source: Point, zone: readonly number[]): Found 
   if (!fed.length || !wires.length || isPigtail(context, wires)) return null;
   const names = sayList(fed.map(nameOf));
   return {
-    message: `No fuse stands between ${sayPoint(context, source)}, and ${names}.`,
+    message: `No fuse stands between ${sayPoint(context, source)} and ${names}.`,
     consequence:
       "Where the wire chafes through, nothing stops the current: it glows, and what is around it burns.",
     remedy: `Put a fuse as close to ${nameOf(source)} as can be, no bigger than the thinnest wire behind it bears.`,

@@ -16,7 +16,7 @@ export default defineRule({
       if (!context.grounds.unattendedAt(circuit).length) continue;
       const ground = context.grounds.feeds(circuit).find((feed) => feed.unattended.length)?.source;
       yield {
-        message: `${sayPoint(context, point)}, is grounded for good${
+        message: `${sayPoint(context, point)} is grounded for good${
           ground ? ` at ${sayPoints(context, [ground])}` : ""
         }; no parking-brake switch stands between.`,
         consequence:

@@ -22,7 +22,7 @@ export default defineRule({
       const paired = half !== point.means.id;
       const sources = paired ? [] : sourcesOf(context, point);
       yield {
-        message: `${sayPoint(context, point)}, is joined to nothing${
+        message: `${sayPoint(context, point)} is joined to nothing${
           paired ? `, while the other half of its pair is` : ""
         }.`,
         consequence: paired

@@ -18,7 +18,7 @@ export default defineRule({
       const needed = context.unjoined.required.has(point.key);
       yield {
         severity: needed ? "fault" : "weak",
-        message: `${sayPoint(context, point)}, is not joined to ${sayPoints(context, others)}.`,
+        message: `${sayPoint(context, point)} is not joined to ${sayPoints(context, others)}.`,
         consequence: needed
           ? "The unit cannot do without it."
           : `Without it, ${point.means.name} is missing: nobody notices until it is wanted.`,

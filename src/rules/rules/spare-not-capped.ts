@@ -25,8 +25,8 @@ export default defineRule({
       yield {
         severity: gives ? "fault" : "weak",
         message: drawn
-          ? `${sayPoint(context, point)}, is a spare; its lead ${drawn.designation} ends without a cap.`
-          : `${sayPoint(context, point)}, goes nowhere and has no cap.`,
+          ? `${sayPoint(context, point)} is a spare; its lead ${drawn.designation} ends without a cap.`
+          : `${sayPoint(context, point)} goes nowhere and has no cap.`,
         consequence: gives
           ? "The lead can be live: where its end meets the frame, a fuse blows."
           : "Its end will touch the frame or another lead one day, and nobody will know what it was.",
@@ -56,5 +56,7 @@ function hangsFree(point: Point): boolean {
 function isSpokenOf(context: Context, point: Point): boolean {
   const { spokenOf, required, ungrounded } = context.unjoined;
   if (spokenOf.has(point.key) || required.has(point.key)) return true;
-  return point.means.group === "ground" && point.unit !== null && ungrounded.has(point.unit);
+  if (point.means.group !== "ground") return false;
+  // A box without a ground wants one, and a vehicle's open ground may be the one that it gets.
+  return point.direction === "gives" ? ungrounded.size > 0 : ungrounded.has(point.unit ?? "");
 }

@@ -33,11 +33,7 @@ export default defineRule({
 
 function oneReversed(context: Context, { pair, plusFrom, minusFrom }: Driven): Found {
   return {
-    message:
-      `${pair.plus.means.name.replace(/ \+$/, "")} is reversed: ${sayPoint(context, pair.plus)}, is joined to ${sayPoint(context, plusFrom)}, and ${sayPoint(context, pair.minus)}, to ${sayPoint(context, minusFrom)}.`.replace(
-        /^s/,
-        "S",
-      ),
+    message: `A speaker pair is reversed: ${sayPoint(context, pair.plus)} is joined to ${sayPoint(context, plusFrom)}, and ${sayPoint(context, pair.minus)} to ${sayPoint(context, minusFrom)}.`,
     consequence:
       "This speaker moves in while the others move out: the bass thins and voices lose their place.",
     remedy: `Exchange the leads of ${nameOf(pair.plus)} and ${nameOf(pair.minus)}.`,

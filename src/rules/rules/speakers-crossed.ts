@@ -87,7 +87,7 @@ function isTweeterOfSide({ pair, plusFrom }: Driven): boolean {
 function splitPair(context: Context, driven: Driven, partner: Driven | undefined): Found {
   const { pair, plusFrom, minusFrom } = driven;
   return {
-    message: `${nameOf(pair.plus)} and ${nameOf(pair.minus)} belong to one speaker and come from two channels: ${sayPoint(context, plusFrom)}, and ${sayPoint(context, minusFrom)}.`,
+    message: `${nameOf(pair.plus)} and ${nameOf(pair.minus)} belong to one speaker and come from two channels: ${sayPoint(context, plusFrom)} and ${sayPoint(context, minusFrom)}.`,
     consequence:
       "It plays only what the two channels differ in, hollow and without voices, or two output stages fight.",
     remedy: "Take the leads pair by pair: both leads of each speaker to the two leads of one output.",
@@ -127,7 +127,7 @@ function wholePairs(context: Context, driven: Driven, partner: Driven | undefine
     severity: "weak",
     message: partner
       ? `The pairs of ${words(driven.pair.channel)} and ${words(from)} are exchanged, at ${nameOf(driven.pair.plus)} and ${nameOf(partner.pair.plus)}.`
-      : `${sayPoint(context, driven.pair.plus)}, and its other lead are driven by the ${words(from)} output.`,
+      : `${sayPoint(context, driven.pair.plus)} and its other lead are driven by the ${words(from)} output.`,
     consequence: "Balance or fader work backwards; warnings and spoken directions come from the wrong seat.",
     remedy: "Exchange whole pairs, never single leads.",
     about: both.flatMap(({ pair }) => [pair.plus.at, pair.minus.at]),

@@ -38,7 +38,7 @@ function* judge(context: Context, inputs: readonly Point[], returns: readonly Po
   if (!feed || !back) return;
   const single = grounded.length === 1 && fed.length === 1;
   yield {
-    message: `The supply is reversed: ${sayPoint(context, feed)}, lies on ground, and ${sayPoint(context, back)}, is fed.`,
+    message: `The supply is reversed: ${sayPoint(context, feed)} lies on ground, and ${sayPoint(context, back)} is fed.`,
     consequence: "The protective diode inside blows the fuse, or the unit dies.",
     remedy: `Exchange the leads of ${nameOf(feed)} and ${nameOf(back)}, renew the fuse, and find out whether the unit survived before it goes back in.`,
     about: [...grounded, ...fed].map((point) => point.at),

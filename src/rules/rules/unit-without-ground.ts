@@ -22,7 +22,7 @@ export default defineRule({
       const cavities = unit.points.filter((point) => point.means.group === "ground").sort(byName);
       yield {
         message: cavities.length
-          ? `${sayPoints(context, cavities)}, reaches no ground.`
+          ? `${sayPoints(context, cavities)} ${cavities.length === 1 ? "reaches" : "reach"} no ground.`
           : `${boxName(unit.points)} draws current and has no ground lead on its chart.`,
         consequence:
           "The unit is dead, or finds its way back through a shield or an antenna lead and burns it.",
