@@ -42,6 +42,8 @@ export type EditorActions = {
   dispatch(change: Edit | { readonly ok: false; readonly why: string }, mergeKey?: string): boolean;
   /** Takes a harness made elsewhere (an arrangement) as one step under a name. */
   take(name: string, harness: Harness): void;
+  /** Takes places that were found for a harness just opened: nothing that anybody would undo. */
+  adopt(harness: Harness): void;
   /** Opens another document: its own history, nothing selected. */
   open(harness: Harness): void;
   undo(): void;
@@ -93,6 +95,7 @@ export function createEditor(harness: Harness = emptyHarness()) {
         return true;
       },
       take: (name, next) => show(record(get().history, name, next)),
+      adopt: (next) => show({ ...get().history, present: next }),
       open(next) {
         const derived = settle(next, null);
         set({

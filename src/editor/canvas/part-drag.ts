@@ -1,0 +1,55 @@
+import type { PartId } from "../../graph/harness.ts";
+import { makeScene } from "../../layout/scene.ts";
+import type { Editor } from "../state/store.ts";
+import type { CanvasStore } from "./canvas-store.ts";
+import { movedHarness, moveEdit, snapShift } from "./drag-model.ts";
+
+/** A drag of parts: shown on a draft while it lasts, one step when it ends. */
+export class PartDrag {
+  private wanted = { dx: 0, dy: 0, free: false };
+  private shown = { dx: 0, dy: 0 };
+  private frame = 0;
+
+  constructor(
+    private readonly editor: Editor,
+    private readonly canvas: CanvasStore,
+    private readonly held: PartId,
+    private readonly moving: ReadonlySet<PartId>,
+  ) {}
+
+  to(dx: number, dy: number, free: boolean): void {
+    this.wanted = { dx, dy, free };
+    if (!this.frame) this.frame = requestAnimationFrame(() => this.show());
+  }
+
+  private show(): void {
+    this.frame = 0;
+    const { history, derived } = this.editor.getState();
+    const { dx, dy, free } = this.wanted;
+    const shift = snapShift(derived.scene, this.moving, this.held, dx, dy, free);
+    if (shift.dx === this.shown.dx && shift.dy === this.shown.dy) return;
+    this.shown = { dx: shift.dx, dy: shift.dy };
+    const moved = movedHarness(history.present, derived.scene, this.moving, shift.dx, shift.dy);
+    this.canvas.setState({ draft: makeScene(moved, derived.traced), guides: shift.guides });
+  }
+
+  drop(): void {
+    if (this.frame) {
+      cancelAnimationFrame(this.frame);
+      this.show();
+    }
+    const { dx, dy } = this.shown;
+    const { history, derived, dispatch, closeStep } = this.editor.getState();
+    if (dx !== 0 || dy !== 0) {
+      dispatch(moveEdit(history.present, derived.scene, this.moving, dx, dy));
+      closeStep();
+    }
+    this.canvas.setState({ draft: null, guides: [] });
+  }
+
+  cancel(): void {
+    if (this.frame) cancelAnimationFrame(this.frame);
+    this.frame = 0;
+    this.canvas.setState({ draft: null, guides: [] });
+  }
+}
