@@ -1,0 +1,186 @@
+import type { Primitive } from "../layout/drawing.ts";
+import type { Figure } from "./connector-face.ts";
+import { bottom, type Rect } from "./paper-size.ts";
+import { HAIR, line, MIDDLE, RULE, words } from "./part-drawing/pen.ts";
+import { swatch } from "./part-drawing/swatch.ts";
+import {
+  CELL_LINE,
+  CELL_PAD,
+  CELL_SIZE,
+  HEAD_SIZE,
+  hasSwatch,
+  type SetColumn,
+  SWATCH_ROOM,
+  setColumns,
+  wrapRow,
+} from "./table-columns.ts";
+import type { Cell, Table } from "./tables/table.ts";
+import { wrapText } from "./wrap.ts";
+
+/** A table with what stands above it; its head, figure and first row stay together. */
+export type Section = {
+  readonly table: Table;
+  readonly figure?: Figure | null;
+  /** Lines under the title, before the table's own remark. */
+  readonly lines?: readonly string[];
+};
+
+const TITLE = { size: 16, height: 24 } as const;
+const REMARK = { size: 10, line: 13 } as const;
+const ROW_PAD = 7;
+const GAP = 18;
+
+/**
+ * Sets sections one below the other over as many pages as they need. A row is never cut: one that does not fit
+ * starts the next page, under the table's head, which is repeated.
+ * @param area what each page offers
+ * @returns the items of each page, at least one page
+ */
+export function setSections(sections: readonly Section[], area: Rect): readonly (readonly Primitive[])[] {
+  const setter = new Setter(area);
+  for (const section of sections) setter.section(section);
+  return setter.pages;
+}
+
+class Setter {
+  readonly pages: Primitive[][] = [[]];
+  private y: number;
+
+  constructor(private readonly area: Rect) {
+    this.y = area.y;
+  }
+
+  section({ table, figure, lines = [] }: Section): void {
+    const { x, width } = this.area;
+    const remarks = [...lines, table.remark]
+      .filter((text) => text !== "")
+      .flatMap((text) => wrapText(text, REMARK.size, "regular", width));
+    const columns = setColumns(table, width);
+    const heads = headLines(table, columns);
+    const headHeight = heightOfHead(heads);
+    const first = table.rows[0];
+    const above = TITLE.height + remarks.length * REMARK.line + (figure ? figure.height + 8 : 0) + 4;
+    const firstHeight = first ? headHeight + heightOf(wrapRow(first, columns)) : CELL_LINE + ROW_PAD;
+    if (this.y > this.area.y) this.y += GAP;
+    if (this.y + above + firstHeight > bottom(this.area)) this.turn();
+
+    this.add(...words(x, this.y + 16, table.title, { size: TITLE.size, weight: "bold", room: width }));
+    this.y += TITLE.height;
+    for (const text of remarks) {
+      this.add(...words(x, this.y + 9, text, { size: REMARK.size, room: width + 1 }));
+      this.y += REMARK.line;
+    }
+    if (figure) {
+      this.add(...figure.draw(x, this.y + 3));
+      this.y += figure.height + 8;
+    }
+    this.y += 4;
+    if (!first) {
+      this.add(...words(x, this.y + 9, table.empty, { size: CELL_SIZE, colour: "quiet", room: width }));
+      this.y += CELL_LINE + ROW_PAD;
+      return;
+    }
+    this.head(columns, heads);
+    for (const row of table.rows) this.row(row, table, columns, heads);
+  }
+
+  private row(
+    row: readonly Cell[],
+    table: Table,
+    columns: readonly SetColumn[],
+    heads: readonly (readonly string[])[],
+  ): void {
+    const most = this.mostLines(heads);
+    // Only a note longer than a whole page is shortened; it stands in full in the file.
+    const wrapped = wrapRow(row, columns).map((lines) =>
+      lines.length > most ? [...lines.slice(0, most - 1), "…"] : lines,
+    );
+    const height = heightOf(wrapped);
+    if (this.y + height > bottom(this.area)) {
+      this.turn();
+      this.add(
+        ...words(this.area.x, this.y + 11, `${table.title}, continued`, {
+          size: 11,
+          weight: "bold",
+          room: this.area.width,
+        }),
+      );
+      this.y += CONTINUED;
+      this.head(columns, heads);
+    }
+    for (const [at, { index, x, width }] of columns.entries()) {
+      const cell = row[index];
+      if (!cell) continue;
+      const left = this.area.x + x + CELL_PAD;
+      const before = hasSwatch(cell) ? SWATCH_ROOM : 0;
+      if (cell.swatch !== undefined) this.add(...swatch(left, this.y + 4, 16, 9, cell.swatch));
+      for (const [lineIndex, text] of (wrapped[at] ?? []).entries()) {
+        this.add(
+          ...words(left + before, this.y + ROW_PAD / 2 + 10 + lineIndex * CELL_LINE - 1.2, text, {
+            size: CELL_SIZE,
+            weight: cell.bold ? "bold" : "regular",
+            room: width,
+          }),
+        );
+      }
+    }
+    this.y += height;
+    this.rule(columns, HAIR * 0.6, "quiet");
+  }
+
+  private head(columns: readonly SetColumn[], heads: readonly (readonly string[])[]): void {
+    this.rule(columns, RULE);
+    const height = heightOfHead(heads);
+    for (const [at, { x, width }] of columns.entries()) {
+      const lines = heads[at] ?? [];
+      const top = this.y + height - lines.length * CELL_LINE - 2;
+      for (const [index, text] of lines.entries()) {
+        this.add(
+          ...words(this.area.x + x + CELL_PAD, top + CELL_LINE * (index + 0.5) + HEAD_SIZE * MIDDLE, text, {
+            size: HEAD_SIZE,
+            weight: "bold",
+            room: width,
+          }),
+        );
+      }
+    }
+    this.y += height;
+    this.rule(columns, RULE);
+  }
+
+  private rule(columns: readonly SetColumn[], width: number, colour: "ink" | "quiet" = "ink"): void {
+    const last = columns.at(-1);
+    const to = last ? last.x + last.width : this.area.width;
+    this.add(line(this.area.x, this.y, this.area.x + to, this.y, width, colour));
+  }
+
+  private mostLines(heads: readonly (readonly string[])[]): number {
+    const room = this.area.height - CONTINUED - heightOfHead(heads) - ROW_PAD;
+    return Math.max(1, Math.floor(room / CELL_LINE));
+  }
+
+  private turn(): void {
+    this.pages.push([]);
+    this.y = this.area.y;
+  }
+
+  private add(...items: readonly Primitive[]): void {
+    this.pages.at(-1)!.push(...items);
+  }
+}
+
+const CONTINUED = 20;
+
+function headLines(table: Table, columns: readonly SetColumn[]): readonly (readonly string[])[] {
+  return columns.map(({ index, width }) =>
+    wrapText(table.columns[index]!.title, HEAD_SIZE, "bold", Math.max(width - 2 * CELL_PAD, HEAD_SIZE)),
+  );
+}
+
+function heightOfHead(heads: readonly (readonly string[])[]): number {
+  return Math.max(1, ...heads.map((lines) => lines.length)) * CELL_LINE + 4;
+}
+
+function heightOf(wrapped: readonly (readonly string[])[]): number {
+  return Math.max(1, ...wrapped.map((lines) => lines.length)) * CELL_LINE + ROW_PAD;
+}
