@@ -17,7 +17,7 @@ export type Corridors = {
 };
 
 /** Rows between two strips in which nothing stands in the way, and how many wires go there already. */
-type Gap = { readonly top: number; readonly bottom: number; used: number };
+export type Gap = { readonly top: number; readonly bottom: number; used: number };
 
 export function makeCorridors(zones: Field): Corridors {
   const low: number[] = [];
@@ -45,6 +45,26 @@ export function notePassage(corridors: Corridors, points: readonly number[]): vo
   }
 }
 
+/** Takes a path that `notePassage` counted out of the count. */
+export function forgetPassage(corridors: Corridors, points: readonly number[]): void {
+  const { low, high, enter, leave } = corridors;
+  for (let c = 0; c < low.length; c++) {
+    const a = rowAt(points, low[c]!);
+    const b = rowAt(points, high[c]!);
+    if (a === null || b === null) continue;
+    const entering = enter[c]!;
+    const leaving = leave[c]!;
+    for (let k = entering.length - 1; k >= 0; k--) {
+      if (entering[k] !== a || leaving[k] !== b) continue;
+      entering[k] = entering[entering.length - 1]!;
+      leaving[k] = leaving[leaving.length - 1]!;
+      entering.pop();
+      leaving.pop();
+      break;
+    }
+  }
+}
+
 /** The row in which a path first meets the upright line at x. */
 function rowAt(points: readonly number[], x: number): number | null {
   for (let k = 0; k + 3 < points.length; k += 2) {
@@ -66,11 +86,13 @@ export function stripsBetween(corridors: Corridors, from: Anchor, to: Anchor): [
   return last > first ? [first, last] : null;
 }
 
-const CROSSING = 30;
+const CROSSING = 120;
 const BENDS = 60;
 const FULL = 60;
 const TRACK = 8;
 const GAPS_TRIED = 60;
+/** How far above or below both ends a gap may lie. */
+const DETOUR = 800;
 
 type Way = {
   readonly cost: number;
@@ -80,10 +102,13 @@ type Way = {
   readonly gap: Gap | null;
 };
 
+/** The bends between the two free points, from left to right, and the gap that was counted as used. */
+export type Across = { readonly middle: number[]; readonly gap: Gap | null };
+
 /**
  * The way of a wire past one or more columns of parts with the least to cross: up or down in one strip, or in two
  * with a free row between.
- * @returns the bends between the two free points, from left to right; null when there is no such way
+ * @returns null when there is no such way
  */
 export function wayAcross(
   corridors: Corridors,
@@ -91,7 +116,7 @@ export function wayAcross(
   from: Anchor,
   to: Anchor,
   strips: readonly [number, number],
-): number[] | null {
+): Across | null {
   const [left, right] = from.freeX <= to.freeX ? [from, to] : [to, from];
   const a = left.freeY;
   const b = right.freeY;
@@ -118,7 +143,7 @@ export function wayAcross(
     for (let s = after + 1; s < before; s++) count += passing(s, row, row);
     return count;
   };
-  for (let s = bFirst; s <= aLast; s++) {
+  for (let s = bFirst; s <= aLast && a !== b; s++) {
     const cost = straight(a, strips[0] - 1, s) + passing(s, a, b) + straight(b, s, strips[1] + 1);
     ways.push({ cost: cost * CROSSING, first: s, second: s, row: b, gap: null });
   }
@@ -141,9 +166,9 @@ export function wayAcross(
   if (!best) return null;
   const x1 = (low[best.first]! + high[best.first]!) / 2;
   const x2 = (low[best.second]! + high[best.second]!) / 2;
-  if (!best.gap) return [x1, a, x1, b];
+  if (!best.gap) return { middle: [x1, a, x1, b], gap: null };
   best.gap.used++;
-  return [x1, a, x1, best.row, x2, best.row, x2, b];
+  return { middle: [x1, a, x1, best.row, x2, best.row, x2, b], gap: best.gap };
 }
 
 function rowIn(gap: Gap, a: number, b: number): number {
@@ -173,10 +198,8 @@ function gapsBetween(corridors: Corridors, zones: Field, first: number, second: 
 function nearGaps(gaps: readonly Gap[], a: number, b: number): Gap[] {
   const top = Math.min(a, b);
   const bottom = Math.max(a, b);
-  let start = firstReaching(gaps, top);
-  let end = firstReaching(gaps, bottom);
-  start = Math.max(0, start - 3);
-  end = Math.min(gaps.length - 1, end + 3);
+  const start = firstReaching(gaps, top - DETOUR);
+  const end = firstReaching(gaps, bottom + DETOUR);
   const step = Math.max(1, (end - start) / GAPS_TRIED);
   const out: Gap[] = [];
   for (let k = start; k <= end; k += step) out.push(gaps[Math.floor(k)]!);

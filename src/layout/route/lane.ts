@@ -14,7 +14,7 @@ export type Draft = {
 /**
  * One segment seen across its own direction: it lies at `at` and may lie anywhere in [low, high]; along its
  * direction it covers [from, to]. At each end the wire turns off: at coordinate `turn`, towards `way`
- * (-1 lower, +1 higher, 0 for a contact), as far as `far`.
+ * (-1 lower, +1 higher, 0 for a contact), as far as `far`; `sure` says that `turn` will stay where it is.
  */
 export type Lane = {
   readonly draft: Draft;
@@ -27,9 +27,11 @@ export type Lane = {
   readonly turn0: number;
   readonly way0: number;
   readonly far0: number;
+  readonly sure0: boolean;
   readonly turn1: number;
   readonly way1: number;
   readonly far1: number;
+  readonly sure1: boolean;
   at: number;
 };
 
@@ -80,9 +82,11 @@ export function lanesOf(scene: Scene, drafts: readonly Draft[], upright: boolean
         turn0: start,
         way0: Math.sign(before - at),
         far0: before,
+        sure0: !cautious || draft.fixed || k <= 1,
         turn1: end,
         way1: Math.sign(after - at),
         far1: after,
+        sure1: !cautious || draft.fixed || k >= last - 1,
         at,
       });
     }

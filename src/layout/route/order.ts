@@ -171,19 +171,19 @@ function lanePrice(a: Lane, b: Lane): number {
   // Two segments of one wire keep the order that its way round the parts gave them.
   if (a.draft === b.draft) return a.at > b.at ? IMPOSSIBLE : 0;
   let sum = 0;
-  if (a.way0 > 0) sum += turnPrice(a.turn0, a.far0, b, 1);
-  if (a.way1 > 0) sum += turnPrice(a.turn1, a.far1, b, 1);
-  if (b.way0 < 0) sum += turnPrice(b.turn0, b.far0, a, -1);
-  if (b.way1 < 0) sum += turnPrice(b.turn1, b.far1, a, -1);
+  if (a.way0 > 0) sum += turnPrice(a.turn0, a.far0, a.sure0, b, 1);
+  if (a.way1 > 0) sum += turnPrice(a.turn1, a.far1, a.sure1, b, 1);
+  if (b.way0 < 0) sum += turnPrice(b.turn0, b.far0, b.sure0, a, -1);
+  if (b.way1 < 0) sum += turnPrice(b.turn1, b.far1, b.sure1, a, -1);
   return sum;
 }
 
 /** What it costs that a wire turning off at `turn` towards `way` has the lane `other` in its way. */
-function turnPrice(turn: number, far: number, other: Lane, way: number): number {
+function turnPrice(turn: number, far: number, sure: boolean, other: Lane, way: number): number {
   if (way > 0 ? far < other.low : far > other.high) return 0;
   let sum = 0;
-  const gap0 = Math.abs(turn - other.turn0);
-  const gap1 = Math.abs(turn - other.turn1);
+  const gap0 = sure && other.sure0 ? Math.abs(turn - other.turn0) : TRACK_SPACING;
+  const gap1 = sure && other.sure1 ? Math.abs(turn - other.turn1) : TRACK_SPACING;
   if (gap0 < TRACK_SPACING && other.way0 === -way) sum += gap0 < SAME_TRACK ? IMPOSSIBLE : CROWDED;
   if (gap1 < TRACK_SPACING && other.way1 === -way) sum += gap1 < SAME_TRACK ? IMPOSSIBLE : CROWDED;
   if (turn > other.from && turn < other.to) sum += 1;

@@ -1,10 +1,12 @@
-import { makeCorridors, notePassage, stripsBetween, wayAcross } from "./corridor.ts";
+import { makeCorridors, notePassage, stripsBetween } from "./corridor.ts";
 import { findDetours } from "./detour.ts";
+import { farWays } from "./far.ts";
+import { boxIsFree } from "./field.ts";
 import { type Draft, lanesOf, settle } from "./lane.ts";
 import { orderChannels } from "./order.ts";
 import { tidy } from "./path.ts";
 import { makePlanner, planWire } from "./plan.ts";
-import { prepare, type Scene } from "./scene.ts";
+import { type Anchor, prepare, type Scene } from "./scene.ts";
 import { makeScratch } from "./search.ts";
 import { type Laid, sharedTracks } from "./shared.ts";
 import { spread } from "./spread.ts";
@@ -45,7 +47,7 @@ export function route(problem: RouteProblem): Routed {
   const planner = makePlanner(scene);
   const unplanned: number[] = [];
   const corridors = makeCorridors(scene.zones);
-  const far: [number, [number, number]][] = [];
+  const far: number[] = [];
   const near = (w: number) => {
     const [from, to] = scene.anchors[w]!;
     const points = planWire(planner, from, to);
@@ -70,24 +72,15 @@ export function route(problem: RouteProblem): Routed {
       waiting.push(w);
       continue;
     }
-    const strips = stripsBetween(corridors, from, to);
-    if (strips && from.freeY !== to.freeY) {
-      far.push([w, strips]);
-      continue;
-    }
-    near(w);
+    const isFar = stripsBetween(corridors, from, to) !== null && !straightAhead(scene, from, to);
+    if (isFar) far.push(w);
+    else near(w);
   }
-  for (const [w, strips] of far) {
-    const [from, to] = scene.anchors[w]!;
-    const middle = wayAcross(corridors, scene.zones, from, to, strips);
-    if (!middle) {
-      near(w);
-      continue;
-    }
-    if (from.freeX > to.freeX) reverse(middle);
-    const points = tidy([from.x, from.y, ...middle, to.x, to.y]);
-    notePassage(corridors, points);
-    add(w, points, false);
+  const ways = farWays(scene, corridors, far);
+  for (let k = 0; k < far.length; k++) {
+    const points = ways[k];
+    if (points) add(far[k]!, points, false);
+    else near(far[k]!);
   }
   const scratch = makeScratch();
   const detours = findDetours(scene, scratch, unplanned);
@@ -107,10 +100,11 @@ export function route(problem: RouteProblem): Routed {
   return { paths, failed: failed.sort((a, b) => a - b).map((w) => wires[w]!.id) };
 }
 
-/** Turns a list of points round, in place. */
-function reverse(points: number[]): void {
-  points.reverse();
-  for (let k = 0; k < points.length; k += 2) [points[k], points[k + 1]] = [points[k + 1]!, points[k]!];
+/** Whether two ends look at each other along one free row. */
+function straightAhead(scene: Scene, from: Anchor, to: Anchor): boolean {
+  if (from.freeY !== to.freeY) return false;
+  const left = Math.min(from.freeX, to.freeX);
+  return boxIsFree(scene.zones, left, from.freeY, Math.max(from.freeX, to.freeX), from.freeY);
 }
 
 function arrangeLanes(scene: Scene, drafts: readonly Draft[], upright: boolean): void {
