@@ -90,6 +90,18 @@ export function contactKey(part: PartId, contact: number): ContactKey {
   return `${part}#${contact}`;
 }
 
+const rememberedKeys = new WeakMap<Part, readonly ContactKey[]>();
+
+/** The keys of a part's contacts, in order. The same part object always gives the same array. */
+export function keysOf(part: Part): readonly ContactKey[] {
+  let keys = rememberedKeys.get(part);
+  if (!keys) {
+    keys = contactsOf(part).map((contact) => contactKey(part.id, contact.number));
+    rememberedKeys.set(part, keys);
+  }
+  return keys;
+}
+
 export function keyOfEnd(end: End): ContactKey | null {
   return end === "loose" ? null : contactKey(end.part, end.contact);
 }

@@ -1,5 +1,5 @@
-import { type Contact, type ContactKey, contactKey, contactsOf, refOfKey } from "./contacts.ts";
-import type { Harness, Part, Wire, WireId } from "./harness.ts";
+import { type Contact, type ContactKey, contactsOf, keysOf, refOfKey } from "./contacts.ts";
+import type { Harness, Part, PartId, Wire, WireId } from "./harness.ts";
 
 /** All contacts that copper alone joins: wires, joints and mated contacts, never through a fuse or a coil. */
 export type Circuit = {
@@ -16,6 +16,8 @@ export type Traced = {
   /** Every contact of every part has a circuit, if only its own. */
   circuitOf(contact: ContactKey): Circuit | undefined;
   circuitOfWire(wire: WireId): Circuit | undefined;
+  /** The same as `circuitOf`, for who has no key at hand. */
+  circuitAt(part: PartId, contact: number): Circuit | undefined;
   /** Wires that land on a contact, in document order. */
   wiresAt(contact: ContactKey): readonly Wire[];
   partOf(contact: ContactKey): Part | undefined;
@@ -48,76 +50,89 @@ function union(parent: Int32Array, a: number, b: number): void {
 export function trace(harness: Pick<Harness, "parts" | "wires">): Traced {
   const parts = Object.values(harness.parts);
   const wires = Object.values(harness.wires);
-  const keys: ContactKey[] = [];
-  const indexOf = new Map<ContactKey, number>();
-  const firstOf = new Map<string, number>();
+  // Contacts are counted through, part by part: numbers are compared sooner than keys.
+  const spans = new Map<PartId, { readonly first: number; readonly count: number }>();
+  let contactCount = 0;
   for (const part of parts) {
-    firstOf.set(part.id, keys.length);
-    for (const contact of contactsOf(part)) {
-      const key = contactKey(part.id, contact.number);
-      indexOf.set(key, keys.length);
-      keys.push(key);
-    }
+    const { length: count } = contactsOf(part);
+    spans.set(part.id, { first: contactCount, count });
+    contactCount += count;
   }
-  const contactCount = keys.length;
+  const indexAt = (part: PartId, contact: number): number => {
+    const span = spans.get(part);
+    return span && contact >= 1 && contact <= span.count ? span.first + contact - 1 : -1;
+  };
+  const indexOfKey = (key: ContactKey): number => {
+    const { part, contact } = refOfKey(key);
+    return Number.isInteger(contact) ? indexAt(part, contact) : -1;
+  };
   const parent = new Int32Array(contactCount + wires.length);
   for (let i = 0; i < parent.length; i++) parent[i] = i;
-  const wiresAt = new Map<ContactKey, Wire[]>();
+  const landings: (Wire[] | undefined)[] = new Array(contactCount);
 
   for (const part of parts) {
-    const first = firstOf.get(part.id)!;
+    const { first } = spans.get(part.id)!;
     if (part.kind === "splice") union(parent, first, first + 1);
     if (part.kind === "connector" && part.matedWith) {
-      const other = harness.parts[part.matedWith];
-      const otherFirst = firstOf.get(part.matedWith);
-      if (!other || otherFirst === undefined) continue;
-      const shared = Math.min(contactsOf(part).length, contactsOf(other).length);
-      for (let i = 0; i < shared; i++) union(parent, first + i, otherFirst + i);
+      const other = spans.get(part.matedWith);
+      if (!other) continue;
+      const shared = Math.min(contactsOf(part).length, other.count);
+      for (let i = 0; i < shared; i++) union(parent, first + i, other.first + i);
     }
   }
-  wires.forEach((wire, wireIndex) => {
+  for (let wireIndex = 0; wireIndex < wires.length; wireIndex++) {
+    const wire = wires[wireIndex]!;
     for (const end of wire.ends) {
       if (end === "loose") continue;
-      const key = contactKey(end.part, end.contact);
-      const index = indexOf.get(key);
-      if (index === undefined) continue;
+      const index = indexAt(end.part, end.contact);
+      if (index < 0) continue;
       union(parent, index, contactCount + wireIndex);
-      const list = wiresAt.get(key);
-      if (!list) wiresAt.set(key, [wire]);
+      const list = landings[index];
+      if (!list) landings[index] = [wire];
       else if (list[list.length - 1] !== wire) list.push(wire);
     }
-  });
+  }
 
   type Growing = { id: number; contacts: ContactKey[]; wires: WireId[]; loose: WireId[] };
-  const byRoot = new Map<number, Growing>();
+  const circuits: Growing[] = [];
+  /** The circuit of each root, by one more than its id; 0 where the root has none yet. */
+  const madeAt = new Int32Array(parent.length);
   const grow = (element: number): Growing => {
     const root = find(parent, element);
-    let circuit = byRoot.get(root);
-    if (!circuit) {
-      circuit = { id: byRoot.size, contacts: [], wires: [], loose: [] };
-      byRoot.set(root, circuit);
-    }
-    return circuit;
+    if (!madeAt[root])
+      madeAt[root] = circuits.push({ id: circuits.length, contacts: [], wires: [], loose: [] });
+    return circuits[madeAt[root]! - 1]!;
   };
-  for (let i = 0; i < contactCount; i++) grow(i).contacts.push(keys[i]!);
-  wires.forEach((wire, wireIndex) => {
+  for (const part of parts) {
+    const { first } = spans.get(part.id)!;
+    const keys = keysOf(part);
+    for (let i = 0; i < keys.length; i++) grow(first + i).contacts.push(keys[i]!);
+  }
+  for (let wireIndex = 0; wireIndex < wires.length; wireIndex++) {
+    const wire = wires[wireIndex]!;
     const circuit = grow(contactCount + wireIndex);
     circuit.wires.push(wire.id);
     if (wire.ends[0] === "loose" || wire.ends[1] === "loose") circuit.loose.push(wire.id);
-  });
-  const wireIndexOf = new Map(wires.map((wire, index) => [wire.id, contactCount + index]));
+  }
+  const circuitOfElement = (element: number): Circuit => circuits[madeAt[find(parent, element)]! - 1]!;
+  let wireIndexOf: Map<WireId, number> | null = null;
 
   return {
-    circuits: [...byRoot.values()],
+    circuits,
     circuitOf: (key) => {
-      const index = indexOf.get(key);
-      return index === undefined ? undefined : byRoot.get(find(parent, index));
+      const index = indexOfKey(key);
+      return index < 0 ? undefined : circuitOfElement(index);
+    },
+    circuitAt: (part, contact) => {
+      const index = indexAt(part, contact);
+      return index < 0 ? undefined : circuitOfElement(index);
     },
     circuitOfWire: (id) => {
+      wireIndexOf ??= new Map(wires.map((wire, index) => [wire.id, index]));
       const index = wireIndexOf.get(id);
-      return index === undefined ? undefined : byRoot.get(find(parent, index));
+      return index === undefined ? undefined : circuitOfElement(contactCount + index);
     },
-    wiresAt: (key) => wiresAt.get(key) ?? NO_WIRES,
+    wiresAt: (key) => landings[indexOfKey(key)] ?? NO_WIRES,
     partOf: (key) => harness.parts[refOfKey(key).part],
     contact: (key) => {
       const { part, contact } = refOfKey(key);
