@@ -21,6 +21,9 @@ export default defineConfig({
     trace: "off",
     video: "off",
     screenshot: "off",
+    // Each test would else fetch the whole editor once more to keep it; the offline tests allow it.
+    serviceWorkers: "block",
+    contextOptions: { reducedMotion: "reduce" },
     launchOptions: { ...(executablePath ? { executablePath } : {}), args: [...chromiumFlags] },
   },
   webServer: {

@@ -168,6 +168,12 @@ export function createFiles(editor: Editor) {
   editor.subscribe((state, before) => {
     if (state.history.present === before.history.present || state.history.present === kept) return;
     if (state.documentKey !== before.documentKey) return;
+    const { past, present: now, future } = state.history;
+    if (revision === 0 && past.length === 0 && future.length === 0) {
+      // A sample that is arranged as it opens has not been edited.
+      kept = now;
+      return;
+    }
     store.setState({ keeping: "waiting" });
     if (timer) clearTimeout(timer);
     timer = setTimeout(() => void keepNow(), KEEP_AFTER_MS);

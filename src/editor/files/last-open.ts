@@ -1,9 +1,12 @@
 const KEY = "pigtail.last";
 
-/** The harness that was open last in this browser; `null` where there is none or storage is forbidden. */
+/**
+ * The harness to start with: what this tab had open before a reload, else what any tab had open last. `null`
+ * where there is none, where this tab had an empty sheet, or where storage is forbidden.
+ */
 export function lastOpen(): string | null {
   try {
-    return localStorage.getItem(KEY);
+    return (sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY)) || null;
   } catch {
     return null;
   }
@@ -17,7 +20,7 @@ export function rememberLast(id: string): void {
 
 /** The next start is an empty sheet. */
 export function forgetLast(): void {
-  put(null);
+  put("");
   showAddress("");
 }
 
@@ -26,10 +29,10 @@ export function showSampleInAddress(sample: string): void {
   showAddress(`?sample=${encodeURIComponent(sample)}`);
 }
 
-function put(id: string | null): void {
+function put(id: string): void {
   try {
-    if (id === null) localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, id);
+    sessionStorage.setItem(KEY, id);
+    localStorage.setItem(KEY, id);
   } catch {
     // Without storage there is no last harness; the page says so when it cannot keep one.
   }

@@ -1,0 +1,171 @@
+import AxeBuilder from "@axe-core/playwright";
+import { test as base, expect, type Locator, type Page } from "@playwright/test";
+import type { Harness } from "../../src/graph/harness.ts";
+import { serialise } from "../../src/graph/parse/parse.ts";
+
+/** Collects what a person would not see: script errors, and requests that fail or leave the machine. */
+export function watchForTrouble(page: Page, own: string): string[] {
+  const troubles: string[] = [];
+  page.on("pageerror", (error) => troubles.push(error.stack ?? error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") troubles.push(message.text());
+  });
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(own) && !/^(blob|data):/.test(url)) troubles.push(`asked another host: ${url}`);
+  });
+  return troubles;
+}
+
+/** Some browsers can write a file again where it was; without these two they ask and download, as phones do. */
+function withoutFilePickers(): void {
+  for (const name of ["showOpenFilePicker", "showSaveFilePicker"]) Reflect.deleteProperty(window, name);
+}
+
+const exactly = (text: string): RegExp => new RegExp(`^${escaped(text)}(?=,|$)`);
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}
+
+/** The editor as a person uses it: everything is found by its role and its name. */
+export class EditorPage {
+  readonly header: Locator;
+  readonly drawing: Locator;
+  readonly findings: Locator;
+  readonly wires: Locator;
+  readonly status: Locator;
+
+  constructor(
+    readonly page: Page,
+    /** Script errors and foreign requests so far. */
+    readonly troubles: string[],
+  ) {
+    this.header = page.getByRole("banner");
+    this.drawing = page.getByRole("main");
+    this.findings = page.getByRole("complementary", { name: "Findings" });
+    this.wires = page.getByRole("grid", { name: "Wires" });
+    this.status = page.getByRole("contentinfo");
+  }
+
+  /** Opens an address of the editor; without one, an empty sheet. */
+  async open(address = "./?new"): Promise<void> {
+    await this.page.goto(address);
+    await expect(this.drawing).toBeVisible();
+  }
+
+  /** Opens a harness as a file that a person chose. */
+  async openHarness(harness: Harness, fileName = "wren.harness.json"): Promise<void> {
+    await this.chooseFile(fileName, serialise(harness));
+    await expect(this.heading(fileName.replace(".harness.json", ""))).toBeAttached();
+  }
+
+  async chooseFile(name: string, text: string): Promise<void> {
+    const chooser = this.page.waitForEvent("filechooser");
+    await this.page.keyboard.press("Control+o");
+    await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+  }
+
+  heading(name: string): Locator {
+    return this.page.getByRole("heading", { level: 1, name });
+  }
+
+  part(designation: string): Locator {
+    return this.page.getByRole("group", { name: exactly(designation) });
+  }
+
+  /** A contact by its name: "X1.A4". */
+  contact(name: string): Locator {
+    return this.drawing.getByRole("button", { name: exactly(name) });
+  }
+
+  /** The findings whose words hold this text. */
+  finding(text: string | RegExp): Locator {
+    return this.findings.getByRole("listitem").filter({ hasText: text });
+  }
+
+  row(designation: string): Locator {
+    return this.wires
+      .getByRole("row")
+      .filter({ has: this.page.getByRole("gridcell", { name: designation, exact: true }) });
+  }
+
+  dialog(name: string | RegExp): Locator {
+    return this.page.getByRole("dialog", { name });
+  }
+
+  /** Runs a command from the list of everything that can be done, by the beginning of its name. */
+  async run(name: string): Promise<void> {
+    await this.page.keyboard.press("Control+k");
+    const field = this.page.getByRole("combobox", { name: "What to do" });
+    await field.fill(name);
+    await expect(this.page.getByRole("option").first()).toContainText(name, { ignoreCase: true });
+    await field.press("Enter");
+  }
+
+  /** Draws a lead with the mouse, the way a hand does: in steps. */
+  async drag(from: Locator, to: Locator): Promise<void> {
+    await this.dragTo(from, await middleOf(to));
+  }
+
+  async dragTo(from: Locator, to: Spot): Promise<void> {
+    const start = await middleOf(from);
+    const { mouse } = this.page;
+    await mouse.move(start.x, start.y);
+    await mouse.down();
+    for (let step = 1; step <= 6; step++) {
+      await mouse.move(start.x + ((to.x - start.x) * step) / 6, start.y + ((to.y - start.y) * step) / 6);
+    }
+    await mouse.up();
+  }
+
+  async join(from: string, to: string): Promise<void> {
+    await this.drag(this.contact(from), this.contact(to));
+    await expect(this.contact(from)).toHaveAccessibleName(/joined by W\d+/);
+    await this.page.keyboard.press("Escape");
+  }
+
+  /** Waits until the last edit is safe in the browser. */
+  async kept(): Promise<void> {
+    await expect(this.header).toContainText("kept in this browser");
+  }
+
+  /** The name that the undo button shows. */
+  undo(name: string): Locator {
+    return this.header.getByRole("button", { name: `Undo: ${name}` });
+  }
+}
+
+export type Spot = { readonly x: number; readonly y: number };
+
+export async function middleOf(thing: Locator): Promise<Spot> {
+  const box = await thing.boundingBox();
+  if (!box) throw new Error(`not on the page: ${thing}`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** Nothing that axe can find is wrong with the page as it stands. */
+export async function expectAccessible(page: Page, view: string): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+    .analyze();
+  const said = violations.map(({ id, help, nodes }) => ({
+    id,
+    help,
+    at: nodes.slice(0, 4).map(({ html, failureSummary }) => `${html.slice(0, 200)} | ${failureSummary}`),
+  }));
+  expect(said, view).toEqual([]);
+}
+
+/** A test of the editor fails as well when the page had a script error or asked another host for anything. */
+export const test = base.extend<{ editor: EditorPage }>({
+  editor: async ({ page, baseURL }, use) => {
+    const troubles = watchForTrouble(page, baseURL ?? "");
+    await page.addInitScript(withoutFilePickers);
+    const editor = new EditorPage(page, troubles);
+    await use(editor);
+    expect(troubles, "script errors and requests to other hosts").toEqual([]);
+  },
+});
+
+export { expect };
