@@ -1,4 +1,5 @@
 import type { Lane } from "./lane.ts";
+import { sift } from "./sift.ts";
 import { SAME_TRACK, TRACK_SPACING } from "./types.ts";
 
 /** One place in a channel: a lane, or the two lanes of a bonded pair side by side. */
@@ -27,7 +28,7 @@ const CROWDED = 0.25;
  * betters the rest.
  */
 export function orderChannels(lanes: readonly Lane[]): Channel[] {
-  const slots = makeSlots(lanes);
+  const slots = nearFree(makeSlots(lanes));
   const channels: Channel[] = [];
   for (const group of groups(slots)) {
     if (group.every((slot) => slot.fixed)) continue;
@@ -52,7 +53,7 @@ export function orderChannels(lanes: readonly Lane[]): Channel[] {
       }
     }
     const order = cheapestFirst(price, count);
-    sift(order, price, count);
+    sift(order, price, { slots: group, overlap });
     channels.push({
       slots: Array.from(order, (i) => group[i]!),
       overlap: permuted(overlap, order),
@@ -100,6 +101,13 @@ function makeSlots(lanes: readonly Lane[]): Slot[] {
   }
   for (const lane of waiting.values()) single(lane);
   return slots;
+}
+
+/** Drops the fixed slots that lie beside nothing that may move. */
+function nearFree(slots: readonly Slot[]): Slot[] {
+  const free = slots.filter((slot) => !slot.fixed);
+  if (free.length * 4 > slots.length) return [...slots];
+  return slots.filter((slot) => !slot.fixed || free.some((other) => beside(slot, other)));
 }
 
 function beside(a: Slot, b: Slot): boolean {
@@ -226,41 +234,4 @@ function cheapestFirst(price: Float32Array, count: number): Int32Array {
     for (let k = 0; k < left - 1; k++) note(rest[k]!, price[rest[k]! * count + chosen]!, -1);
   }
   return order;
-}
-
-const SIFT_PASSES = 4;
-
-/** Moves each slot in turn to the place where its price is least. */
-function sift(order: Int32Array, price: Float32Array, count: number): void {
-  for (let pass = 0; pass < SIFT_PASSES; pass++) {
-    let moved = false;
-    for (let item = 0; item < count; item++) {
-      const row = item * count;
-      const here = order.indexOf(item);
-      let best = here;
-      let bestGain = -1e-6;
-      let gain = 0;
-      for (let k = here + 1; k < count; k++) {
-        gain -= price[row + order[k]!]!;
-        if (gain < bestGain) {
-          bestGain = gain;
-          best = k;
-        }
-      }
-      gain = 0;
-      for (let k = here - 1; k >= 0; k--) {
-        gain += price[row + order[k]!]!;
-        if (gain < bestGain) {
-          bestGain = gain;
-          best = k;
-        }
-      }
-      if (best === here) continue;
-      moved = true;
-      if (best > here) order.copyWithin(here, here + 1, best + 1);
-      else order.copyWithin(best + 1, best, here);
-      order[best] = item;
-    }
-    if (!moved) return;
-  }
 }

@@ -30,17 +30,19 @@ export function zoneReach(
   }
   const reach = stubs.map((stub) => Math.max(stub, MARGIN));
   const longest = reach.reduce((a, b) => Math.max(a, b), 0);
-  const { x1, y1, x2, y2, byX1 } = bodies;
+  const { x1, y1, x2, y2, byY1 } = bodies;
   const wished = Float64Array.from(reach);
-  for (let n = 0; n < byX1.length; n++) {
-    const i = byX1[n]!;
-    for (let m = n + 1; m < byX1.length; m++) {
-      const j = byX1[m]!;
-      if (x1[j]! > x2[i]! + 2 * longest) break;
+  for (let n = 0; n < byY1.length; n++) {
+    const i = byY1[n]!;
+    for (let m = n + 1; m < byY1.length; m++) {
+      const j = byY1[m]!;
+      if (y1[j]! > y2[i]! + 2 * longest) break;
       const sharedX = Math.min(x2[i]!, x2[j]!) - Math.max(x1[i]!, x1[j]!);
       const sharedY = Math.min(y2[i]!, y2[j]!) - Math.max(y1[i]!, y1[j]!);
       if (sharedY > 0 && sharedX <= 0) {
-        share(reach, wished, stubs, i * 4 + 2, j * 4, -sharedX, sharedY, y2[i]! - y1[i]!, y2[j]! - y1[j]!);
+        const [first, second] = x1[i]! < x1[j]! ? [i, j] : [j, i];
+        const tall = y2[first]! - y1[first]!;
+        share(reach, wished, stubs, first * 4 + 2, second * 4, -sharedX, sharedY, tall, y2[second]! - y1[second]!);
       } else if (sharedX > 0 && sharedY <= 0) {
         const [upper, lower] = y1[i]! < y1[j]! ? [i, j] : [j, i];
         const wideU = x2[upper]! - x1[upper]!;
