@@ -1,4 +1,5 @@
 import { redoName, undoName } from "../../graph/history.ts";
+import { canvasOf } from "../canvas/canvas-store.ts";
 import { openDialog } from "../shell/dialogs.ts";
 import { desk } from "../shell/preferences.ts";
 import type { Editor } from "../state/store.ts";
@@ -45,7 +46,11 @@ export function registerEditCommands(): void {
       name: "Add a connector…",
       group: "add",
       keys: ["n"],
-      run: () => openDialog({ kind: "add-connector", side: null, at: null, next: null }),
+      run: (editor) => {
+        // From the menu of the drawing it goes where the menu was opened.
+        const at = canvasOf(editor).getState().menu?.spot ?? null;
+        openDialog({ kind: "add-connector", side: null, at, next: null });
+      },
     },
     {
       id: "new-adapter",

@@ -2,7 +2,7 @@ import { nameContact } from "../../catalogue/describe.ts";
 import type { ColourCode, Wire } from "../../graph/harness.ts";
 import { showOnCanvas } from "../canvas/show.ts";
 import { Swatch } from "../shell/swatch.tsx";
-import { circuitWords } from "../shell/trace-words.ts";
+import { wireWords } from "../shell/trace-words.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import { CableDetails } from "./cable-details.tsx";
 import { cableOfWire } from "./cable-edits.ts";
@@ -16,7 +16,6 @@ export function WireDetails({ wire }: { readonly wire: Wire }) {
   const editor = useEditorStore();
   const harness = useEditor((state) => state.history.present);
   const traced = useEditor((state) => state.derived.traced);
-  const circuit = traced.circuitOfWire(wire.id);
   const change = (changes: Partial<Wire>, mergeKey?: string) =>
     makeEdit(editor, { kind: "change-wire", wire: wire.id, changes }, mergeKey);
   const take: Take = (field, value) => change({ [field.key]: value });
@@ -27,7 +26,7 @@ export function WireDetails({ wire }: { readonly wire: Wire }) {
       <h3>
         {wire.designation} <span className="details-kind">wire</span> <Swatch colour={wire.colour} />
       </h3>
-      {circuit && <p className="details-words">The circuit {circuitWords(harness, circuit)}.</p>}
+      <p className="details-words">{wireWords(harness, traced, wire)}</p>
       <FieldsList owner={wire.id} fields={fields.slice(0, 4)} take={take} />
       <div className="details-go">
         {wire.ends.map((end, index) =>

@@ -5,6 +5,9 @@ import { dialogs } from "./dialogs.ts";
 const CommandList = lazy(() => import("../palette/command-list.tsx"));
 const Help = lazy(() => import("../palette/help.tsx"));
 const Find = lazy(() => import("../find/find.tsx"));
+const AddConnector = lazy(() => import("../housing/add-connector.tsx"));
+const PasteRows = lazy(() => import("../housing/paste-rows.tsx"));
+const Print = lazy(() => import("../print/print.tsx"));
 
 /** Whichever dialog stands open. Each is fetched when it is first asked for. */
 export function Dialogs() {
@@ -14,6 +17,11 @@ export function Dialogs() {
       {open.kind === "commands" && <CommandList />}
       {open.kind === "help" && <Help />}
       {open.kind === "find" && <Find />}
+      {open.kind === "print" && <Print />}
+      {open.kind === "add-connector" && (
+        <AddConnector key={open.side ?? "any"} side={open.side} at={open.at} next={open.next} />
+      )}
+      {open.kind === "paste-rows" && <PasteRows part={open.part} text={open.text} />}
     </Suspense>
   );
 }
