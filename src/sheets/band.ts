@@ -25,10 +25,12 @@ export type Band = {
   readonly notes: Rect;
 };
 
-export function diagramBand(format: SheetFormat): Band {
+/** @param high height of notes that need more than the title block's; they stand beside it all the same */
+export function diagramBand(format: SheetFormat, high?: number): Band {
   const { frame, titleBlock } = format;
-  const beside = titleBlock.x - frame.x >= LEAST_BESIDE;
-  const notesTop = beside ? titleBlock.y : titleBlock.y - NOTES_ABOVE;
+  const beside = high !== undefined || titleBlock.x - frame.x >= LEAST_BESIDE;
+  const height = beside ? Math.max(high ?? 0, titleBlock.height) : NOTES_ABOVE;
+  const notesTop = beside ? bottom(frame) - height : titleBlock.y - height;
   const lines = wrapText(CAUTIONS, SIZE, "bold", frame.width - 2 * PAD).length;
   const strip = lines * LINE + 7;
   return {
@@ -38,14 +40,14 @@ export function diagramBand(format: SheetFormat): Band {
       x: frame.x,
       y: notesTop,
       width: beside ? titleBlock.x - frame.x : frame.width,
-      height: beside ? titleBlock.height : NOTES_ABOVE,
+      height,
     },
   };
 }
 
-/** How high the band of a diagram sheet is, where the notes stand beside the title block. */
-export function bandHeight(format: SheetFormat): number {
-  return bottom(format.frame) - bottom(diagramBand(format).area);
+/** How high the band of a diagram sheet is. */
+export function bandHeight(format: SheetFormat, high?: number): number {
+  return bottom(format.frame) - bottom(diagramBand(format, high).area);
 }
 
 export type Notes = {
@@ -61,6 +63,8 @@ export type SetBand = {
   readonly items: readonly Primitive[];
   /** True where legend or findings found no room and another sheet must carry them. */
   readonly overflow: boolean;
+  /** The height that the notes take, or would take if they had it. */
+  readonly height: number;
 };
 
 export function drawBand(band: Band, notes: Notes): SetBand {
@@ -93,7 +97,7 @@ export function drawBand(band: Band, notes: Notes): SetBand {
       items.push(...words(inner.x, y + 9 + index * LINE, text, { size: SIZE, room: inner.width }));
     }
   }
-  return { items, overflow: !fits || legend.left.length > 0 };
+  return { items, overflow: !fits || legend.left.length > 0, height: y + lines.length * LINE + 6 - box.y };
 }
 
 function paragraph(
@@ -110,7 +114,7 @@ function paragraph(
   };
 }
 
-/** "Open findings: 1 danger, 2 fault; sheet 4. 1 waived." */
+/** "Open findings: 1 danger, 2 fault; 1 waived. In full, with the legend: sheet 4." */
 export function summary(findings: readonly Finding[], more: string): string {
   const open = findings.filter((finding) => finding.waiver === null);
   const waived = findings.length - open.length;
@@ -121,8 +125,8 @@ export function summary(findings: readonly Finding[], more: string): string {
     counted.length === 0
       ? "No open findings"
       : `Open findings: ${counted.map(([severity, count]) => `${count} ${severity}`).join(", ")}`;
-  const where = more !== "" && findings.length > 0 ? `, see ${more}` : "";
-  return `${said}${waived > 0 ? `; ${waived} waived` : ""}${where}.`;
+  const where = more === "" ? "" : ` In full, with the legend: ${more}.`;
+  return `${said}${waived > 0 ? `; ${waived} waived` : ""}.${where}`;
 }
 
 /** Cautions beside the title block of a sheet of tables, where there is room beside it. */

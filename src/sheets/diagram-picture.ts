@@ -10,6 +10,9 @@ import { formatAround } from "./paper-size.ts";
 import { drawTitleBlock } from "./title-block.ts";
 import { type SvgOptions, writeSvg } from "./writers/svg.ts";
 
+/** More room than any legend or list of findings takes. */
+const PLENTY = 100_000;
+
 /**
  * The whole diagram on one sheet that is as large as it needs to be, at scale 1:1, with frame, title block, legend
  * and cautions: for a picture file.
@@ -21,11 +24,15 @@ export function diagramPicture(
   date: Date,
 ): Drawing {
   const diagram = drawDiagram(scene, harness);
-  const first = formatAround(diagram.width, diagram.height, 0);
-  const format = formatAround(diagram.width, diagram.height, bandHeight(first));
-  const band = diagramBand(format);
+  const said = { findings, legend: legendEntries(harness), remarks: [], more: "" };
+  const bare = formatAround(diagram.width, diagram.height, 0);
+  // There is no other sheet for what finds no room beside the title block; the notes then grow.
+  const crowded = drawBand(diagramBand(bare), said).overflow;
+  const high = crowded ? drawBand(diagramBand(bare, PLENTY), said).height : undefined;
+  const format = formatAround(diagram.width, diagram.height, bandHeight(bare, high));
+  const band = diagramBand(format, high);
   const { area } = band;
-  const notes = drawBand(band, { findings, legend: legendEntries(harness), remarks: [], more: "" });
+  const notes = drawBand(band, said);
   const placed: Primitive = {
     kind: "group",
     x: area.x + (area.width - diagram.width) / 2 - diagram.x,

@@ -60,7 +60,7 @@ export function diagramSheets(
   harness: Harness,
   { scene, findings }: { readonly scene: Scene; readonly findings: readonly Finding[] },
   options: DiagramOptions,
-): readonly RawSheet[] {
+): { readonly sheets: readonly RawSheet[]; readonly needsFindings: boolean } {
   const drawing = drawDiagram(scene, harness);
   const band = diagramBand(options.format);
   const area = diagramArea(options.format);
@@ -68,14 +68,15 @@ export function diagramSheets(
   const bounds = itemBounds(drawing);
   const legend = legendEntries(harness);
   const count = plan.tiles.length;
-  const more = options.findingsFollow ? `sheet ${count + 1}` : "";
-  return plan.tiles.map((tile, index) => {
-    const notes = drawBand(band, {
-      findings,
-      legend,
-      more,
-      remarks: remarksOf(plan, tile, index, drawing, options),
-    });
+  const noted = (tile: Tile, index: number, more: string) =>
+    drawBand(band, { findings, legend, more, remarks: remarksOf(plan, tile, index, drawing, options) });
+  const needsFindings =
+    findings.length > 0 ||
+    Object.keys(harness.waivers).length > 0 ||
+    plan.tiles.some((tile, index) => noted(tile, index, "").overflow);
+  const more = options.findingsFollow && needsFindings ? `sheet ${count + 1}` : "";
+  const sheets = plan.tiles.map((tile, index): RawSheet => {
+    const notes = noted(tile, index, more);
     const items: Primitive[] = [...notes.items];
     if (count > 1) items.push(...tileMarks(plan, tile, area));
     return {
@@ -86,6 +87,7 @@ export function diagramSheets(
       layers: [layerOf(count > 1 ? within(drawing, bounds, tile.window) : drawing, tile, plan.scale, area)],
     };
   });
+  return { sheets, needsFindings };
 }
 
 function layerOf(drawing: Drawing, tile: Tile, scale: number, area: Rect): Layer {

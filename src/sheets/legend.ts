@@ -78,8 +78,9 @@ function symbolEntries(harness: Harness): LegendEntry[] {
   };
   for (const direction of ["gives", "takes", "both"] as const) {
     if (!directions.has(direction)) continue;
-    const said = direction === "both" ? "gives and takes" : direction;
-    symbol(`what stands behind it ${said}`, (x, y) => directionMark(x + 18, y, direction, true));
+    symbol(direction === "both" ? "gives and takes" : direction, (x, y) =>
+      directionMark(x + 18, y, direction, true),
+    );
   }
   for (const method of Object.keys(JOINTS) as Splice["method"][]) {
     if (!joints.has(method)) continue;
@@ -98,7 +99,7 @@ function symbolEntries(harness: Harness): LegendEntry[] {
   const kinds = new Set(Object.values(harness.cables).map((cable) => cable.kind));
   if (kinds.has("twisted-pair") || kinds.has("shielded-pair")) symbol("twisted pair", twistSign);
   if (kinds.has("shielded") || kinds.has("shielded-pair") || kinds.has("coax")) {
-    symbol("shield, drain tied at the dot", (x, y) => [
+    symbol("shield and its drain", (x, y) => [
       box(x + 2, y - 6, 32, 12, { radius: 6, stroke: inkStroke(RULE, [5, 3]) }),
     ]);
   }
@@ -109,7 +110,7 @@ function symbolEntries(harness: Harness): LegendEntry[] {
     ]);
   }
   if (switchDiffers) {
-    symbol("switch stands otherwise than its chart wants", (x, y) => [
+    symbol("switch set unlike its chart", (x, y) => [
       box(x + 11, y - 8, 14, 16, { radius: 2, stroke: inkStroke(1.75) }),
     ]);
   }

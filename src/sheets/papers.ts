@@ -65,19 +65,21 @@ export function makePapers(
   const all = complete(harness, source);
   const sheets: RawSheet[] = [];
   if (which.has("diagram")) {
-    sheets.push(
-      ...diagramSheets(harness, all, { ...options, format, findingsFollow: which.has("findings") }),
-    );
+    const drawn = diagramSheets(harness, all, { ...options, format, findingsFollow: which.has("findings") });
+    sheets.push(...drawn.sheets);
+    // Nothing is wrong and the legend stands on the diagram: a sheet that says so again is a sheet too many.
+    if (!drawn.needsFindings) which.delete("findings");
   }
   const area = tableArea(format);
-  for (const kind of PAPER_KINDS) {
-    if (kind === "diagram" || !which.has(kind)) continue;
-    const { title, sections } = sectionsOf(kind, { harness, ...all }, area.width);
-    if (sections.length === 0) continue;
-    for (const [index, items] of setSections(sections, area).entries()) {
-      const notes = drawTableSheetNotes(format, harness);
-      sheets.push({ content: title, scale: "", first: index === 0, items: [...items, ...notes], layers: [] });
-    }
+  const sections = PAPER_KINDS.flatMap((kind) =>
+    kind === "diagram" || !which.has(kind) ? [] : sectionsOf(kind, { harness, ...all }, area.width),
+  );
+  const begun = new Set<string>();
+  for (const { items, groups } of sections.length === 0 ? [] : setSections(sections, area)) {
+    const first = groups.some((group) => !begun.has(group));
+    for (const group of groups) begun.add(group);
+    const notes = drawTableSheetNotes(format, harness);
+    sheets.push({ content: groups.join(", "), scale: "", first, items: [...items, ...notes], layers: [] });
   }
   return sheets.map((sheet, index) => finish(sheet, index + 1, sheets.length, format, harness, options));
 }

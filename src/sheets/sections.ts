@@ -21,32 +21,35 @@ export type SectionSource = {
   readonly findings: readonly Finding[];
 };
 
-/** The sections of one kind of paper, and what its sheets are called. None: there is no such sheet. */
+/** The sections of one kind of paper. */
 export function sectionsOf(
   kind: Exclude<PaperKind, "diagram">,
   source: SectionSource,
   width: number,
-): { readonly title: string; readonly sections: readonly Section[] } {
+): readonly Section[] {
   switch (kind) {
     case "findings":
-      return { title: "Findings and legend", sections: findingSections(source, width) };
+      return findingSections(source, width);
     case "connectors":
-      return { title: "Connectors and modules", sections: connectorSections(source, width) };
+      return connectorSections(source, width);
     case "wires":
-      return { title: "Wire table", sections: [{ table: wireTable(source) }] };
+      return [{ table: wireTable(source), group: "Wire table" }];
     case "joints":
-      return { title: "Joint table", sections: [{ table: jointTable(source) }] };
+      return [{ table: jointTable(source), group: "Joint table" }];
     case "spares":
-      return { title: "Spares", sections: [{ table: spareTable(source) }] };
+      return [{ table: spareTable(source), group: "Spares" }];
     case "parts":
-      return { title: "Parts list", sections: [{ table: partTable(source) }] };
+      return [{ table: partTable(source), group: "Parts list" }];
   }
 }
 
+const FINDINGS = "Findings and legend";
+const CONNECTORS = "Connectors and modules";
+
 function findingSections({ harness, findings }: SectionSource, width: number): Section[] {
-  const sections: Section[] = [{ table: findingTable(findings) }];
+  const sections: Section[] = [{ table: findingTable(findings), group: FINDINGS }];
   const waivers = waiverTable({ harness }, findings);
-  if (waivers.rows.length > 0) sections.push({ table: waivers });
+  if (waivers.rows.length > 0) sections.push({ table: waivers, group: FINDINGS });
   const figure = legendFigure(harness, width);
   if (figure) {
     sections.push({
@@ -59,6 +62,7 @@ function findingSections({ harness, findings }: SectionSource, width: number): S
         empty: "",
       },
       figure,
+      group: FINDINGS,
     });
   }
   return sections;
@@ -79,12 +83,21 @@ function connectorSections(source: SectionSource, width: number): Section[] {
     if (part.kind !== "connector" && part.kind !== "module") continue;
     const table = connectorTable(source, part, whither);
     if (part.kind === "connector") {
-      sections.push({ table, figure: faceFigure(part, width), lines: connectorLines(part, harness) });
+      sections.push({
+        table,
+        figure: faceFigure(part, width),
+        lines: connectorLines(part, harness),
+        group: CONNECTORS,
+        family: "cavities",
+        whole: 1,
+      });
       continue;
     }
     const about = `${part.role === "other" ? "module" : part.role}, ${part.side}`;
-    if (part.cavities.length > 0) sections.push({ table, lines: [about] });
-    if (part.switches.length > 0) sections.push({ table: switchTable(part), lines: [part.name] });
+    if (part.cavities.length > 0)
+      sections.push({ table, lines: [about], group: CONNECTORS, family: "cavities", whole: 1 });
+    if (part.switches.length > 0)
+      sections.push({ table: switchTable(part), lines: [part.name], group: CONNECTORS });
   }
   return sections;
 }
@@ -111,5 +124,7 @@ function connectorLines(part: Connector, harness: Harness): string[] {
   const said = (list: readonly (string | null | undefined)[]): string => list.filter(Boolean).join(", ");
   const face =
     part.rows.length > 0 ? `Face ${viewWords(part.view)}` : `Face not stated; ${viewWords(part.view)}`;
-  return [`${face}. ${said(what)}.`, `${said(from)}.`];
+  return [`${face}. ${capital(said(what))}.`, `${said(from)}.`];
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -20,9 +20,9 @@ export type SetColumn = {
 
 /**
  * Widths of a table's columns in a given width: each as wide as its texts ask, up to its own widest; what is
- * missing is taken from those that can wrap. Columns with nothing in any row are left out.
+ * missing is taken from those that can wrap, what is over goes to all. Columns with nothing in any row are left out.
  */
-export function setColumns(table: Table, width: number): readonly SetColumn[] {
+export function setColumns(table: Pick<Table, "columns" | "rows">, width: number): readonly SetColumn[] {
   const used = table.columns
     .map((_, index) => index)
     .filter(
@@ -48,7 +48,7 @@ export function setColumns(table: Table, width: number): readonly SetColumn[] {
   const total = asks.reduce((sum, ask) => sum + ask.natural, 0);
   const least = asks.reduce((sum, ask) => sum + ask.least, 0);
   const widths = asks.map((ask) => {
-    if (total <= width) return ask.natural * Math.min(width / total, 1.35);
+    if (total <= width) return (ask.natural * width) / Math.max(1, total);
     if (least <= width) {
       return ask.least + ((ask.natural - ask.least) * (width - least)) / Math.max(1e-9, total - least);
     }

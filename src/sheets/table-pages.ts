@@ -21,6 +21,12 @@ import { wrapText } from "./wrap.ts";
 export type Section = {
   readonly table: Table;
   readonly figure?: Figure | null;
+  /** What the sheets it stands on are called in the title block. */
+  readonly group: string;
+  /** Sections of one family share their column widths. */
+  readonly family?: string;
+  /** Stands on one page where its height is no more than this part of a page. */
+  readonly whole?: number;
   /** Lines under the title, before the table's own remark. */
   readonly lines?: readonly string[];
 };
@@ -36,34 +42,66 @@ const GAP = 18;
  * @param area what each page offers
  * @returns the items of each page, at least one page
  */
-export function setSections(sections: readonly Section[], area: Rect): readonly (readonly Primitive[])[] {
+export function setSections(sections: readonly Section[], area: Rect): readonly SetPage[] {
   const setter = new Setter(area);
-  for (const section of sections) setter.section(section);
+  for (const section of sections) setter.section(section, columnsOf(section, sections, area.width));
   return setter.pages;
 }
 
+/** What stands on one page, and the groups of the sections on it, in order. */
+export type SetPage = { readonly items: readonly Primitive[]; readonly groups: readonly string[] };
+
+const familyColumns = new WeakMap<readonly Section[], Map<string, readonly SetColumn[]>>();
+
+function columnsOf(section: Section, all: readonly Section[], width: number): readonly SetColumn[] {
+  const { family, table } = section;
+  if (family === undefined) return setColumns(table, width);
+  const known = familyColumns.get(all) ?? new Map<string, readonly SetColumn[]>();
+  familyColumns.set(all, known);
+  const columns = known.get(family) ?? setColumns(joined(all, family, table), width);
+  known.set(family, columns);
+  return columns;
+}
+
+function joined(
+  all: readonly Section[],
+  family: string,
+  { columns }: Table,
+): Pick<Table, "columns" | "rows"> {
+  const rows = all.filter((one) => one.family === family).flatMap((one) => one.table.rows);
+  return { columns, rows };
+}
+
 class Setter {
-  readonly pages: Primitive[][] = [[]];
+  readonly pages: { items: Primitive[]; groups: string[] }[] = [{ items: [], groups: [] }];
+  private group = "";
   private y: number;
 
   constructor(private readonly area: Rect) {
     this.y = area.y;
   }
 
-  section({ table, figure, lines = [] }: Section): void {
+  section({ table, figure, group, whole = WHOLE, lines = [] }: Section, columns: readonly SetColumn[]): void {
     const { x, width } = this.area;
     const remarks = [...lines, table.remark]
       .filter((text) => text !== "")
       .flatMap((text) => wrapText(text, REMARK.size, "regular", width));
-    const columns = setColumns(table, width);
     const heads = headLines(table, columns);
     const headHeight = heightOfHead(heads);
     const first = table.rows[0];
     const above = TITLE.height + remarks.length * REMARK.line + (figure ? figure.height + 8 : 0) + 4;
-    const firstHeight = first ? headHeight + heightOf(wrapRow(first, columns)) : CELL_LINE + ROW_PAD;
+    const most = this.mostLines(heads);
+    const heightOfRows = (rows: Table["rows"]): number =>
+      rows.reduce((sum, row) => sum + heightOf(clipped(wrapRow(row, columns), most)), 0);
+    let firstHeight = first ? headHeight + heightOfRows(table.rows.slice(0, TOGETHER)) : CELL_LINE + ROW_PAD;
+    if (table.rows.length <= MOST_WHOLE) {
+      const all = headHeight + heightOfRows(table.rows);
+      if (above + all <= this.area.height * whole) firstHeight = all;
+    }
     if (this.y > this.area.y) this.y += GAP;
-    if (this.y + above + firstHeight > bottom(this.area)) this.turn();
-
+    if (this.y > this.area.y && this.y + above + firstHeight > bottom(this.area)) this.turn();
+    this.group = group;
+    this.mark();
     this.add(...words(x, this.y + 16, table.title, { size: TITLE.size, weight: "bold", room: width }));
     this.y += TITLE.height;
     for (const text of remarks) {
@@ -90,14 +128,11 @@ class Setter {
     columns: readonly SetColumn[],
     heads: readonly (readonly string[])[],
   ): void {
-    const most = this.mostLines(heads);
-    // Only a note longer than a whole page is shortened; it stands in full in the file.
-    const wrapped = wrapRow(row, columns).map((lines) =>
-      lines.length > most ? [...lines.slice(0, most - 1), "…"] : lines,
-    );
+    const wrapped = clipped(wrapRow(row, columns), this.mostLines(heads));
     const height = heightOf(wrapped);
     if (this.y + height > bottom(this.area)) {
       this.turn();
+      this.mark();
       this.add(
         ...words(this.area.x, this.y + 11, `${table.title}, continued`, {
           size: 11,
@@ -160,16 +195,32 @@ class Setter {
   }
 
   private turn(): void {
-    this.pages.push([]);
+    this.pages.push({ items: [], groups: [] });
     this.y = this.area.y;
   }
 
+  /** Notes that the section being set stands on this page. */
+  private mark(): void {
+    const { groups } = this.pages.at(-1)!;
+    if (!groups.includes(this.group)) groups.push(this.group);
+  }
+
   private add(...items: readonly Primitive[]): void {
-    this.pages.at(-1)!.push(...items);
+    this.pages.at(-1)!.items.push(...items);
   }
 }
 
 const CONTINUED = 20;
+/** A table's head is not left alone at the foot of a page: this many rows stay with it. */
+const TOGETHER = 3;
+/** A table lower than this part of a page is not parted, nor measured for it where it has more rows than this. */
+const WHOLE = 0.45;
+const MOST_WHOLE = 60;
+
+/** Only a note longer than a whole page is shortened; it stands in full in the file. */
+function clipped(wrapped: readonly (readonly string[])[], most: number): readonly (readonly string[])[] {
+  return wrapped.map((lines) => (lines.length > most ? [...lines.slice(0, most - 1), "…"] : lines));
+}
 
 function headLines(table: Table, columns: readonly SetColumn[]): readonly (readonly string[])[] {
   return columns.map(({ index, width }) =>

@@ -25,7 +25,7 @@ export const CAPS: Readonly<Record<Cap["method"], Joint>> = {
   "sleeve-folded-back": { letter: "F", words: "folded back in a sleeve" },
   "crimp-cap": { letter: "C", words: "crimped cap" },
   tape: { letter: "T", words: "taped" },
-  unknown: { letter: "?", words: "how it is capped is not stated" },
+  unknown: { letter: "?", words: "cap not stated" },
 };
 
 const HALF = 16;
