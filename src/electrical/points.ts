@@ -1,5 +1,5 @@
 import { functionOf, type WireFunction } from "../catalogue/functions.ts";
-import { type Contact, type ContactKey, contactKey, contactsOf } from "../graph/contacts.ts";
+import { type Contact, type ContactKey, contactsOf, keysOf } from "../graph/contacts.ts";
 import type {
   Connector,
   ContactRef,
@@ -41,9 +41,10 @@ export type Points = {
   readonly circuits: readonly PointCircuit[];
   readonly byFunction: ReadonlyMap<string, readonly Point[]>;
   readonly byUnit: ReadonlyMap<string, readonly Point[]>;
-  readonly byKey: ReadonlyMap<ContactKey, Point>;
-  /** The circuit of a contact of any part, a joint's too. */
-  circuitOf(key: ContactKey): PointCircuit;
+  /** The point that stands for a contact; a joint's or a cap's has none. */
+  pointAt(part: PartId, contact: number): Point | undefined;
+  circuitAt(part: PartId, contact: number): PointCircuit;
+  circuitOf(point: Point): PointCircuit;
   /** The other contacts of its circuit that have a purpose. */
   partners(point: Point): readonly Point[];
   /** Wires that land on it or on the contact it is mated with. */
@@ -58,8 +59,9 @@ function stillPoints(part: Part): readonly Still[] {
   const known = remembered.get(part);
   if (known) return known;
   const owner = ownerOf(part);
-  const made = contactsOf(part).map((contact): Still => {
-    const key = contactKey(part.id, contact.number);
+  const keys = keysOf(part);
+  const made = contactsOf(part).map((contact, index): Still => {
+    const key = keys[index]!;
     return {
       key,
       at: { part: part.id, contact: contact.number },
@@ -90,47 +92,52 @@ export function pointsOf(harness: Pick<Harness, "parts">, traced: Traced): Point
   const all: Point[] = [];
   const byFunction = new Map<string, Point[]>();
   const byUnit = new Map<string, Point[]>();
-  const byKey = new Map<ContactKey, Point>();
-  const circuits = traced.circuits.map((circuit) => ({
-    circuit,
-    points: [] as Point[],
-    caps: [] as PartId[],
-  }));
-  const circuitIdOf = new Map<ContactKey, number>();
-  for (const { id, contacts } of traced.circuits) for (const key of contacts) circuitIdOf.set(key, id);
+  const standing = new Map<PartId, (Point | undefined)[]>();
+  const noCaps: PartId[] = [];
+  const circuits = traced.circuits.map((circuit) => ({ circuit, points: [] as Point[], caps: noCaps }));
+  const circuitAt = (part: PartId, contact: number) => circuits[traced.circuitAt(part, contact)!.id]!;
   const mates = matesOf(harness);
 
   for (const part of Object.values(harness.parts)) {
     if (part.kind === "splice") continue;
-    const mate = part.kind === "connector" ? mates.get(part.id) : undefined;
+    if (part.kind === "cap") {
+      const circuit = circuitAt(part.id, 1);
+      circuit.caps = [...circuit.caps, part.id];
+      continue;
+    }
+    const mate = mates.get(part.id);
+    const shown: (Point | undefined)[] = [];
+    standing.set(part.id, shown);
     for (const still of stillPoints(part)) {
-      const circuit = circuits[circuitIdOf.get(still.key)!]!;
-      if (part.kind === "cap") {
-        circuit.caps.push(part.id);
-        continue;
-      }
       let point: Point = still;
       const other = mate && stillPoints(mate)[still.contact.number - 1];
       if (other) {
-        if (isShadow(still, other)) continue;
+        if (isShadow(still, other)) {
+          shown.push(undefined);
+          continue;
+        }
         point = { ...still, landings: [still.key, other.key] };
-        byKey.set(other.key, point);
       }
-      circuit.points.push(point);
+      circuitAt(part.id, still.contact.number).points.push(point);
+      shown.push(point);
       all.push(point);
-      byKey.set(point.key, point);
       push(byFunction, point.means.id, point);
       if (point.unit !== null) push(byUnit, point.unit, point);
     }
   }
+  const circuitOf = (point: Point) => circuitAt(point.part.id, point.contact.number);
   return {
     all,
     circuits,
     byFunction,
     byUnit,
-    byKey,
-    circuitOf: (key) => circuits[circuitIdOf.get(key) ?? -1]!,
-    partners: (point) => circuits[circuitIdOf.get(point.key)!]!.points.filter((other) => other !== point),
+    pointAt: (part, contact) => {
+      const mate = mates.get(part);
+      return standing.get(part)?.[contact - 1] ?? (mate && standing.get(mate.id)?.[contact - 1]);
+    },
+    circuitAt,
+    circuitOf,
+    partners: (point) => circuitOf(point).points.filter((other) => other !== point),
     wiresAt: (point) => {
       const [own, mated] = point.landings;
       const wires = traced.wiresAt(own!);

@@ -1,7 +1,7 @@
 import { isGround, type LiveState } from "../catalogue/functions.ts";
 import type { Harness, PartId, Switch } from "../graph/harness.ts";
 import type { Point, PointCircuit, Points } from "./points.ts";
-import { circuitId, type Gate, type Way, waysOf } from "./ways.ts";
+import { type Gate, type Ways, waysOf } from "./ways.ts";
 
 /** A state in which something is live; "at-times": live, but no chart word says when (an indicator). */
 export type ReachState = LiveState | "at-times";
@@ -96,9 +96,13 @@ type Arrival = {
  * Which supplies and giving contacts feed each circuit, when, and through which fuses.
  * Grows in step with the harness: a circuit is passed again only when it learns something new.
  */
-export function feedsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
+export function feedsOf(
+  harness: Pick<Harness, "parts">,
+  points: Points,
+  ways: Ways = waysOf(harness, points, false),
+): Reach {
   const sources = points.all.filter((point) => point.direction === "gives" && statesOf(point) !== 0);
-  return walk(points, waysOf(harness, points, false), sources, statesOf);
+  return walk(points, ways, sources, statesOf);
 }
 
 /** When a giving contact stands at supply voltage. */
@@ -116,29 +120,29 @@ export function groundsOf(harness: Pick<Harness, "parts">, points: Points): Reac
 
 function walk(
   points: Points,
-  ways: ReadonlyMap<number, readonly Way[]>,
+  ways: Ways,
   sources: readonly Point[],
   states: (source: Point) => number,
 ): Reach {
-  const hasRelay = [...ways.values()].some((list) =>
-    list.some(({ gate }) => gate.kind === "make" || gate.kind === "rest"),
+  const hasRelay = ways.some((list) =>
+    list?.some(({ gate }) => gate.kind === "make" || gate.kind === "rest"),
   );
   const nothing: Summary = { live: 0, unattended: 0 };
-  let found = new Map<number, Arrived>();
+  let found: Found = [];
   // A relay passes on what its coil learned in the round before; chains of relays need a round each.
   for (let round = 0, rounds = hasRelay ? 6 : 1; round < rounds; round++) {
     const before = found;
-    found = spread(points, ways, sources, states, (circuit) => before.get(circuit) ?? nothing);
+    found = spread(points, ways, sources, states, (circuit) => before[circuit] ?? nothing);
     if (sameStates(before, found)) break;
   }
   const named = new Map<number, readonly Feed[]>();
-  const at = (circuit: PointCircuit): Summary => found.get(circuit.circuit.id) ?? nothing;
+  const at = (circuit: PointCircuit): Summary => found[circuit.circuit.id] ?? nothing;
   return {
     feeds: (circuit) => {
       const id = circuit.circuit.id;
       let feeds = named.get(id);
       if (!feeds) {
-        feeds = (found.get(id)?.arrivals ?? []).map(toFeed);
+        feeds = (found[id]?.arrivals ?? []).map(toFeed);
         named.set(id, feeds);
       }
       return feeds;
@@ -149,21 +153,23 @@ function walk(
   };
 }
 
+/** What has arrived at each circuit, by its id. */
+type Found = (Arrived | undefined)[];
 type Arrived = { live: number; unattended: number; arrivals: Arrival[] };
 
 function spread(
   points: Points,
-  ways: ReadonlyMap<number, readonly Way[]>,
+  ways: Ways,
   sources: readonly Point[],
   states: (source: Point) => number,
   coilAt: (circuit: number) => Summary,
-): Map<number, Arrived> {
-  const found = new Map<number, Arrived>();
+): Found {
+  const found: Found = new Array(points.circuits.length);
   const arrive = (circuit: number, news: Arrival): boolean => {
-    let here = found.get(circuit);
+    let here = found[circuit];
     if (!here) {
       here = { live: 0, unattended: 0, arrivals: [] };
-      found.set(circuit, here);
+      found[circuit] = here;
     }
     const grew =
       ((here.live | news.live) ^ here.live) | ((here.unattended | news.unattended) ^ here.unattended);
@@ -190,12 +196,12 @@ function spread(
   for (const source of sources) {
     const mask = states(source);
     const news: Arrival = { source, live: mask, unattended: mask, unfused: true, fuses: [] };
-    const circuit = circuitId(points, source.key);
-    if (arrive(circuit, news) && ways.has(circuit)) queue.push({ circuit, news });
+    const circuit = points.circuitOf(source).circuit.id;
+    if (arrive(circuit, news) && ways[circuit]) queue.push({ circuit, news });
   }
   for (let next = 0; next < queue.length; next++) {
     const { circuit, news } = queue[next]!;
-    for (const { to, gate } of ways.get(circuit) ?? []) {
+    for (const { to, gate } of ways[circuit] ?? []) {
       const left = pass(gate, news, coilAt);
       if (!left.live) continue;
       const onward: Arrival =
@@ -208,11 +214,10 @@ function spread(
   return found;
 }
 
-function sameStates(a: ReadonlyMap<number, Arrived>, b: ReadonlyMap<number, Arrived>): boolean {
-  if (a.size !== b.size) return false;
-  for (const [circuit, one] of b) {
-    const other = a.get(circuit);
-    if (!other || other.live !== one.live || other.unattended !== one.unattended) return false;
+function sameStates(before: Found, after: Found): boolean {
+  for (let circuit = 0; circuit < after.length; circuit++) {
+    const [one, other] = [after[circuit], before[circuit]];
+    if (one?.live !== other?.live || one?.unattended !== other?.unattended) return false;
   }
   return true;
 }

@@ -1,4 +1,3 @@
-import { type ContactKey, contactKey } from "../graph/contacts.ts";
 import type { Harness, Part, PartId, Relay, Switch } from "../graph/harness.ts";
 import type { Points } from "./points.ts";
 
@@ -13,6 +12,8 @@ export type Gate =
   | { readonly kind: "make"; readonly coil: readonly [number, number] }
   | { readonly kind: "rest"; readonly coil: readonly [number, number] };
 export type Way = { readonly to: number; readonly gate: Gate };
+/** The ways that leave each circuit, by its id. */
+export type Ways = readonly (readonly Way[] | undefined)[];
 
 const THROUGH: Gate = { kind: "through" };
 
@@ -22,18 +23,14 @@ const THROUGH: Gate = { kind: "through" };
  * @param against true to walk against the current, as from a ground to what it grounds
  * @returns for each circuit, by its id, the ways that leave it
  */
-export function waysOf(
-  harness: Pick<Harness, "parts">,
-  points: Points,
-  against: boolean,
-): ReadonlyMap<number, readonly Way[]> {
-  const ways = new Map<number, Way[]>();
-  const idAt = (part: Part, contact: number): number => circuitId(points, contactKey(part.id, contact));
+export function waysOf(harness: Pick<Harness, "parts">, points: Points, against: boolean): Ways {
+  const ways: (Way[] | undefined)[] = new Array(points.circuits.length);
+  const idAt = (part: Part, contact: number): number => points.circuitAt(part.id, contact).circuit.id;
   const add = (from: number, to: number, gate: Gate): void => {
     if (from === to) return;
-    const list = ways.get(from);
+    const list = ways[from];
     if (list) list.push({ to, gate });
-    else ways.set(from, [{ to, gate }]);
+    else ways[from] = [{ to, gate }];
   };
   const both = (a: number, b: number, gate: Gate): void => {
     add(a, b, gate);
@@ -71,8 +68,4 @@ export function waysOf(
 function fifthContact(relay: Relay): "rest" | "make" | null {
   if (relay.poles === "make") return null;
   return relay.poles === "changeover" ? "rest" : "make";
-}
-
-export function circuitId(points: Points, key: ContactKey): number {
-  return points.circuitOf(key).circuit.id;
 }

@@ -93,14 +93,16 @@ export function trace(harness: Pick<Harness, "parts" | "wires">): Traced {
     }
   }
 
+  // Most contacts stand alone and most wires have both ends: an array is made when it gets its first entry.
   type Growing = { id: number; contacts: ContactKey[]; wires: WireId[]; loose: WireId[] };
+  const none: WireId[] = [];
   const circuits: Growing[] = [];
   /** The circuit of each root, by one more than its id; 0 where the root has none yet. */
   const madeAt = new Int32Array(parent.length);
   const grow = (element: number): Growing => {
     const root = find(parent, element);
     if (!madeAt[root])
-      madeAt[root] = circuits.push({ id: circuits.length, contacts: [], wires: [], loose: [] });
+      madeAt[root] = circuits.push({ id: circuits.length, contacts: [], wires: none, loose: none });
     return circuits[madeAt[root]! - 1]!;
   };
   for (const part of parts) {
@@ -111,8 +113,11 @@ export function trace(harness: Pick<Harness, "parts" | "wires">): Traced {
   for (let wireIndex = 0; wireIndex < wires.length; wireIndex++) {
     const wire = wires[wireIndex]!;
     const circuit = grow(contactCount + wireIndex);
-    circuit.wires.push(wire.id);
-    if (wire.ends[0] === "loose" || wire.ends[1] === "loose") circuit.loose.push(wire.id);
+    if (circuit.wires === none) circuit.wires = [wire.id];
+    else circuit.wires.push(wire.id);
+    if (wire.ends[0] !== "loose" && wire.ends[1] !== "loose") continue;
+    if (circuit.loose === none) circuit.loose = [wire.id];
+    else circuit.loose.push(wire.id);
   }
   const circuitOfElement = (element: number): Circuit => circuits[madeAt[find(parent, element)]! - 1]!;
   let wireIndexOf: Map<WireId, number> | null = null;

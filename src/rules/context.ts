@@ -1,7 +1,7 @@
 import type { Point, PointCircuit, Points } from "../electrical/points.ts";
 import { pointsOf } from "../electrical/points.ts";
 import { feedsOf, groundsOf, type Reach } from "../electrical/reach.ts";
-import { type Way, waysOf } from "../electrical/ways.ts";
+import { type Ways, waysOf } from "../electrical/ways.ts";
 import type { Harness, Module, Part, PartId } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
@@ -19,7 +19,7 @@ export class Context {
   private madePoints: Points | null = null;
   private madeFeeds: Reach | null = null;
   private madeGrounds: Reach | null = null;
-  private madeWays: ReadonlyMap<number, readonly Way[]> | null = null;
+  private madeWays: Ways | null = null;
   private madeUnits: readonly Unit[] | null = null;
   private madeDriven: readonly Driven[] | null = null;
   private madeUnjoined: Unjoined | null = null;
@@ -39,7 +39,7 @@ export class Context {
 
   /** Which supplies and giving contacts feed a circuit, in which states, through which fuses. */
   get feeds(): Reach {
-    this.madeFeeds ??= feedsOf(this.harness, this.points);
+    this.madeFeeds ??= feedsOf(this.harness, this.points, this.ways);
     return this.madeFeeds;
   }
 
@@ -49,7 +49,7 @@ export class Context {
     return this.madeGrounds;
   }
 
-  get ways(): ReadonlyMap<number, readonly Way[]> {
+  get ways(): Ways {
     this.madeWays ??= waysOf(this.harness, this.points, false);
     return this.madeWays;
   }
@@ -87,7 +87,7 @@ export class Context {
   }
 
   circuitOf(point: Point): PointCircuit {
-    return this.points.circuitOf(point.key);
+    return this.points.circuitOf(point);
   }
 
   hasLooseWire(point: Point): boolean {

@@ -1,5 +1,4 @@
 import type { PointCircuit } from "../electrical/points.ts";
-import { keyOfEnd } from "../graph/contacts.ts";
 import { join } from "../graph/edits/join.ts";
 import { capSpares } from "../graph/edits/lead.ts";
 import type { Wire } from "../graph/harness.ts";
@@ -32,15 +31,15 @@ export function* looseLeads(context: Context): Iterable<LooseLead> {
 }
 
 function tell(context: Context, wire: Wire): LooseLead {
-  const key = keyOfEnd(wire.ends[0]) ?? keyOfEnd(wire.ends[1]);
+  const held = wire.ends.find((end) => end !== "loose");
   const name = sayWire(wire);
   const nowhere = { wire, circuit: null, isLive: false, isSpare: false, name, from: "", wish: "" };
-  if (key === null) return { ...nowhere, isStock: true, remedy: "", fix: null };
-  const circuit = context.points.circuitOf(key);
-  const point = context.points.byKey.get(key);
-  const holder = context.traced.partOf(key);
+  if (!held) return { ...nowhere, isStock: true, remedy: "", fix: null };
+  const circuit = context.points.circuitAt(held.part, held.contact);
+  const point = context.points.pointAt(held.part, held.contact);
+  const holder = context.harness.parts[held.part];
   const isSpare = point !== undefined && context.isLeftOut(point);
-  const partner = point && context.unjoined.partnerOf.get(point.key);
+  const partner = point && context.unjoined.partnerOf.get(point);
   const from = point ? nameAndPurpose(point) : (holder?.designation ?? "");
   const fix = isSpare
     ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))

@@ -1,6 +1,6 @@
 import { sayColour } from "../catalogue/colours.ts";
 import { nameKind } from "../catalogue/describe.ts";
-import type { Point } from "../electrical/points.ts";
+import type { Point, PointCircuit } from "../electrical/points.ts";
 import type { ContactKey } from "../graph/contacts.ts";
 import { refOfKey } from "../graph/contacts.ts";
 import type { Harness, Part, PartId } from "../graph/harness.ts";
@@ -17,8 +17,9 @@ export function sayCircuit(harness: Harness, traced: Traced, key: ContactKey): s
   const part = traced.partOf(key);
   if (!part || !traced.circuitOf(key)) return "";
   const context = contextOf(harness, traced);
-  const circuit = context.points.circuitOf(key);
-  const point = context.points.byKey.get(key) ?? null;
+  const at = refOfKey(key);
+  const circuit = context.points.circuitAt(at.part, at.contact);
+  const point = context.points.pointAt(at.part, at.contact) ?? null;
   const others = point ? context.points.partners(point) : circuit.points;
   const joints = jointsOf(harness, circuit.circuit.contacts, part);
   const through = joints.length ? `, through ${joints}` : "";
@@ -39,7 +40,7 @@ export function sayCircuit(harness: Harness, traced: Traced, key: ContactKey): s
     const wires = circuit.circuit.loose.map((id) => harness.wires[id]?.designation ?? id);
     sentences.push(`${sayList(wires.sort(compareNames))} ${wires.length === 1 ? "ends" : "end"} loose.`);
   }
-  const feeding = sayFeeds(context, key, point?.key ?? key);
+  const feeding = sayFeeds(context, circuit, point?.key ?? key);
   return [...sentences, ...feeding].map(capital).join(" ");
 }
 
@@ -49,8 +50,7 @@ function apart(context: Context, point: Point): string {
   return colour ? `${nameAndPurpose(point)}, ${sayColour(colour)}` : nameAndPurpose(point);
 }
 
-function sayFeeds(context: Context, key: ContactKey, own: ContactKey): string[] {
-  const circuit = context.points.circuitOf(key);
+function sayFeeds(context: Context, circuit: PointCircuit, own: ContactKey): string[] {
   const feeds = [...context.feeds.feeds(circuit)].sort((a, b) => byName(a.source, b.source));
   if (feeds.length) {
     const only = feeds.length === 1 && feeds[0]!.source.key === own;

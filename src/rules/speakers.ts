@@ -3,6 +3,15 @@ import type { Point } from "../electrical/points.ts";
 import type { Context } from "./context.ts";
 import { byName } from "./words.ts";
 
+const CHANNELS: readonly Channel[] = [
+  "front-left",
+  "front-right",
+  "rear-left",
+  "rear-right",
+  "centre",
+  "subwoofer",
+];
+
 /** The two leads of one channel of one box. */
 export type Pair = {
   readonly unit: string;
@@ -27,38 +36,39 @@ function isSpeaker(point: Point): boolean {
 /** Pairs of leads that are not outputs, both of whose leads are joined to some output of another box. */
 export function drivenPairs(context: Context): readonly Driven[] {
   const driven: Driven[] = [];
-  for (const [unit, points] of context.points.byUnit) {
-    const minuses = new Map<Channel, Point[]>();
-    const pluses: Point[] = [];
-    for (const point of points) {
-      if (!isSpeaker(point) || point.direction === "gives") continue;
-      const channel = point.means.channel!;
-      if (point.means.polarity === "plus") pluses.push(point);
-      else minuses.set(channel, [...(minuses.get(channel) ?? []), point]);
+  for (const channel of CHANNELS) {
+    const pluses = context.points.byFunction.get(`speaker-${channel}-plus`);
+    const minuses = context.points.byFunction.get(`speaker-${channel}-minus`);
+    if (!pluses || !minuses) continue;
+    const other = new Map<string, Point>();
+    // The minus of the same connector is its pair; a box may have the channel on two of them.
+    for (const minus of minuses) {
+      if (minus.direction === "gives") continue;
+      if (!other.has(minus.part.id)) other.set(minus.part.id, minus);
+      if (minus.unit !== null && !other.has(minus.unit)) other.set(minus.unit, minus);
     }
-    for (const plus of pluses.sort(byName)) {
-      const channel = plus.means.channel!;
-      // A box with a channel on two connectors has two pairs; they go together in order.
-      const minus = minuses.get(channel)?.sort(byName).shift();
+    for (const plus of pluses) {
+      if (plus.direction === "gives" || plus.unit === null) continue;
+      const minus = other.get(plus.part.id) ?? other.get(plus.unit);
       const plusFrom = minus && outputAt(context, plus);
       const minusFrom = minus && outputAt(context, minus);
       if (minus && plusFrom && minusFrom) {
-        driven.push({ pair: { unit, channel, plus, minus }, plusFrom, minusFrom });
+        driven.push({ pair: { unit: plus.unit, channel, plus, minus }, plusFrom, minusFrom });
       }
     }
   }
-  return driven.sort((a, b) => byName(a.pair.plus, b.pair.plus));
+  return driven;
 }
 
 /** The output that drives a contact; none where several do, which other rules tell. */
 function outputAt(context: Context, point: Point): Point | null {
-  const outputs = context.points
-    .partners(point)
-    .filter((other) => isSpeaker(other) && other.direction === "gives" && other.unit !== point.unit);
-  const [first] = outputs;
-  return first && outputs.every((other) => other.means === first.means && other.unit === first.unit)
-    ? first
-    : null;
+  let found: Point | null = null;
+  for (const other of context.circuitOf(point).points) {
+    if (!isSpeaker(other) || other.direction !== "gives" || other.unit === point.unit) continue;
+    if (found && (found.means !== other.means || found.unit !== other.unit)) return null;
+    found ??= other;
+  }
+  return found;
 }
 
 /** How many channels a box's chart gives. */
@@ -72,4 +82,9 @@ const SEATED: ReadonlySet<Channel> = new Set(["front-left", "front-right", "rear
 /** A channel that has a side and an axle; a centre or subwoofer may be driven from anywhere. */
 export function isSeated(channel: Channel | null): boolean {
   return channel !== null && SEATED.has(channel);
+}
+
+/** In the order in which a person reads designations. */
+export function byPlace(a: Driven, b: Driven): number {
+  return byName(a.pair.plus, b.pair.plus);
 }

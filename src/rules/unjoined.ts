@@ -1,5 +1,4 @@
 import type { Point } from "../electrical/points.ts";
-import type { ContactKey } from "../graph/contacts.ts";
 import type { Context } from "./context.ts";
 import { byName } from "./words.ts";
 
@@ -15,11 +14,11 @@ export type Unjoined = {
   /** From the side that takes; a lead of which nobody can say is listed once. */
   readonly wanted: readonly Wanted[];
   /** The certain partner of a lead, from either side. */
-  readonly partnerOf: ReadonlyMap<ContactKey, Point>;
+  readonly partnerOf: ReadonlyMap<Point, Point>;
   /** Every lead that `wanted` speaks of, on either side. */
-  readonly spokenOf: ReadonlySet<ContactKey>;
+  readonly spokenOf: ReadonlySet<Point>;
   /** Leads that a box cannot do without and that join nothing. */
-  readonly required: ReadonlySet<ContactKey>;
+  readonly required: ReadonlySet<Point>;
   /** Boxes of the new equipment that draw current and reach no ground. */
   readonly ungrounded: ReadonlySet<string>;
 };
@@ -35,8 +34,8 @@ const MOST_BOXES = 20;
 export function unjoinedOf(context: Context): Unjoined {
   const ungrounded = ungroundedUnits(context);
   const wanted: Wanted[] = [];
-  const partnerOf = new Map<ContactKey, Point>();
-  const spokenOf = new Set<ContactKey>();
+  const partnerOf = new Map<Point, Point>();
+  const spokenOf = new Set<Point>();
   for (const points of context.points.byFunction.values()) {
     if (NEVER_JOINED.has(points[0]!.means.group)) continue;
     const isGround = points[0]!.means.group === "ground";
@@ -53,11 +52,11 @@ export function unjoinedOf(context: Context): Unjoined {
       const others = fitting(givers, taker);
       if (!others.length) continue;
       wanted.push({ point: taker, others, certain });
-      spokenOf.add(taker.key);
-      for (const other of others) spokenOf.add(other.key);
+      spokenOf.add(taker);
+      for (const other of others) spokenOf.add(other);
       if (!certain) continue;
       told.add(taker).add(others[0]!);
-      partnerOf.set(taker.key, others[0]!).set(others[0]!.key, taker);
+      partnerOf.set(taker, others[0]!).set(others[0]!, taker);
     }
   }
   return { wanted, partnerOf, spokenOf, ungrounded, required: requiredLeads(context) };
@@ -125,10 +124,10 @@ const FEEDS = new Set(["constant-feed", "switched-feed", "ignition-feed"]);
 /** Of these a half is no use without the other. */
 const PAIRED = /^(speaker-.+-(plus|minus)|can-(high|low))$/;
 
-function requiredLeads(context: Context): ReadonlySet<ContactKey> {
-  const required = new Set<ContactKey>();
+function requiredLeads(context: Context): ReadonlySet<Point> {
+  const required = new Set<Point>();
   const judge = (point: Point): void => {
-    if (context.isAlone(point)) required.add(point.key);
+    if (context.isAlone(point)) required.add(point);
   };
   for (const unit of context.newUnits) {
     for (const point of unit.points) {

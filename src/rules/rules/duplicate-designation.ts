@@ -1,4 +1,5 @@
 import { type Edit, group } from "../../graph/edits/edit.ts";
+import type { Part, Wire } from "../../graph/harness.ts";
 import { Names } from "../../graph/make.ts";
 import { type About, defineRule, type Found, fixWith } from "../rule.ts";
 
@@ -9,8 +10,8 @@ export default defineRule({
     summary: "No two parts and no two wires bear one designation.",
     source: "ASME Y14.44: no duplicate reference designations in one set (through a summary)",
   },
-  *check({ parts, harness }) {
-    for (const [name, same] of sharedNames(parts)) {
+  *check({ harness }) {
+    for (const [name, same] of sharedNames<Part>(harness.parts)) {
       yield twice(
         "parts",
         name,
@@ -23,7 +24,7 @@ export default defineRule({
           })),
       );
     }
-    for (const [name, same] of sharedNames(Object.values(harness.wires))) {
+    for (const [name, same] of sharedNames<Wire>(harness.wires)) {
       yield twice(
         "wires",
         name,
@@ -57,12 +58,32 @@ export default defineRule({
   },
 });
 
-function sharedNames<T extends { readonly designation: string }>(things: readonly T[]): [string, T[]][] {
-  const byName = new Map<string, T[]>();
-  for (const thing of things) {
-    const same = byName.get(thing.designation);
-    if (same) same.push(thing);
-    else byName.set(thing.designation, [thing]);
+type Named = { readonly designation: string };
+const remembered = new WeakMap<object, [string, Named[]][]>();
+
+/** Parts and wires are sections of their own: an edit to one leaves what is known of the other. */
+function sharedNames<T extends Named>(section: Readonly<Record<string, T>>): [string, T[]][] {
+  let shared = remembered.get(section);
+  if (!shared) {
+    shared = findShared(Object.values(section));
+    remembered.set(section, shared);
   }
-  return [...byName].filter(([, same]) => same.length > 1);
+  return shared as [string, T[]][];
+}
+
+/** Most harnesses have none, so a list is made only where a name comes up again. */
+function findShared<T extends Named>(things: readonly T[]): [string, T[]][] {
+  const first = new Map<string, T>();
+  const shared = new Map<string, T[]>();
+  for (const thing of things) {
+    const earlier = first.get(thing.designation);
+    if (!earlier) {
+      first.set(thing.designation, thing);
+      continue;
+    }
+    const same = shared.get(thing.designation);
+    if (same) same.push(thing);
+    else shared.set(thing.designation, [earlier, thing]);
+  }
+  return [...shared];
 }

@@ -42,7 +42,7 @@ function unfusedZone(context: Context, start: number, seen: Set<number>): readon
   const zone = [start];
   seen.add(start);
   for (let next = 0; next < zone.length; next++) {
-    for (const { to, gate } of context.ways.get(zone[next]!) ?? []) {
+    for (const { to, gate } of context.ways[zone[next]!] ?? []) {
       if (gate.kind === "fuse" || seen.has(to)) continue;
       seen.add(to);
       zone.push(to);

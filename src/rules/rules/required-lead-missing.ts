@@ -14,10 +14,9 @@ export default defineRule({
   },
   *check(context) {
     const { required, spokenOf } = context.unjoined;
-    for (const key of required) {
-      const point = context.points.byKey.get(key);
+    for (const point of required) {
       // A pair that waits to be joined, and a loose end, are told by their own rules.
-      if (!point || spokenOf.has(key) || context.hasLooseWire(point)) continue;
+      if (spokenOf.has(point) || context.hasLooseWire(point)) continue;
       const half = otherHalf(point.means.id);
       const paired = half !== point.means.id;
       const sources = paired ? [] : sourcesOf(context, point);

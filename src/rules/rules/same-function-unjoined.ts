@@ -15,7 +15,7 @@ export default defineRule({
       if (!other) continue;
       // A loose end says it itself, with the same cure.
       if (certain && (context.hasLooseWire(point) || context.hasLooseWire(other))) continue;
-      const needed = context.unjoined.required.has(point.key);
+      const needed = context.unjoined.required.has(point);
       yield {
         severity: needed ? "fault" : "weak",
         message: `${sayPoint(context, point)} is not joined to ${sayPoints(context, others)}.`,

@@ -1,5 +1,4 @@
 import type { Point } from "../../electrical/points.ts";
-import { contactKey } from "../../graph/contacts.ts";
 import type { Connector } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
 import { defineRule } from "../rule.ts";
@@ -63,7 +62,7 @@ function worstClash(context: Context, alike: readonly Connector[]): Clash | null
   const most = Math.max(...alike.map((part) => part.cavities.length));
   for (let number = 1; number <= most; number++) {
     const known = alike.flatMap((part) => {
-      const point = context.points.byKey.get(contactKey(part.id, number));
+      const point = context.points.pointAt(part.id, number);
       return point && point.part === part && point.means.group !== "none" ? [point] : [];
     });
     const first = known[0];

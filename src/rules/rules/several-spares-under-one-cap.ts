@@ -16,10 +16,9 @@ export default defineRule({
   *check(context) {
     for (const cap of context.parts) {
       if (cap.kind !== "cap") continue;
-      const key = contactKey(cap.id, 1);
-      const wires = context.traced.wiresAt(key);
+      const wires = context.traced.wiresAt(contactKey(cap.id, 1));
       if (wires.length < 2) continue;
-      const { points } = context.points.circuitOf(key);
+      const { points } = context.points.circuitAt(cap.id, 1);
       if (purposes(points) < 2) continue;
       yield {
         message: `${cap.designation} holds ${wires.length} leads: ${sayPoints(context, points)}.`,

@@ -55,7 +55,7 @@ function hangsFree(point: Point): boolean {
 /** Another rule asks for this lead to be joined; to cap it would be the wrong cure. */
 function isSpokenOf(context: Context, point: Point): boolean {
   const { spokenOf, required, ungrounded } = context.unjoined;
-  if (spokenOf.has(point.key) || required.has(point.key)) return true;
+  if (spokenOf.has(point) || required.has(point)) return true;
   if (point.means.group !== "ground") return false;
   // A box without a ground wants one, and a vehicle's open ground may be the one that it gets.
   return point.direction === "gives" ? ungrounded.size > 0 : ungrounded.has(point.unit ?? "");

@@ -1,6 +1,6 @@
 import type { Context } from "../context.ts";
 import { defineRule, type Found } from "../rule.ts";
-import { channelCount, type Driven } from "../speakers.ts";
+import { byPlace, channelCount, type Driven } from "../speakers.ts";
 import { exchangeFix } from "../swap.ts";
 import { nameOf, sayList, sayPoint } from "../words.ts";
 
@@ -25,7 +25,7 @@ export default defineRule({
     }
     for (const [unit, { swapped, straight }] of bySource) {
       const alike = straight === 0 && (swapped.length > 1 || channelCount(context, unit) === 1);
-      if (alike) yield allReversed(swapped);
+      if (alike) yield allReversed(swapped.sort(byPlace));
       else for (const driven of swapped) yield oneReversed(context, driven);
     }
   },

@@ -1,6 +1,6 @@
 import type { Context } from "../context.ts";
 import { defineRule, type Fix, type Found } from "../rule.ts";
-import { type Driven, isSeated } from "../speakers.ts";
+import { byPlace, type Driven, isSeated } from "../speakers.ts";
 import { exchangeAll, exchangeFix } from "../swap.ts";
 import { nameOf, sayPoint } from "../words.ts";
 
@@ -13,7 +13,8 @@ export default defineRule({
   },
   *check(context) {
     const told = new Set<Driven>();
-    for (const all of byOutputUnit(context.driven)) {
+    const amiss = context.driven.filter((driven) => isSplit(driven) || isAstray(driven)).sort(byPlace);
+    for (const all of byOutputUnit(amiss)) {
       for (const driven of all) {
         if (told.has(driven)) continue;
         told.add(driven);

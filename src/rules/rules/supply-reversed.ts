@@ -1,5 +1,4 @@
 import type { Point } from "../../electrical/points.ts";
-import { contactKey } from "../../graph/contacts.ts";
 import type { Context } from "../context.ts";
 import { defineRule, type Found } from "../rule.ts";
 import { exchangeFix } from "../swap.ts";
@@ -20,7 +19,7 @@ export default defineRule({
     }
     for (const part of context.parts) {
       if (part.kind !== "load" || !part.polarised) continue;
-      const [plus, minus] = [1, 2].map((number) => context.points.byKey.get(contactKey(part.id, number))!);
+      const [plus, minus] = [1, 2].map((number) => context.points.pointAt(part.id, number));
       yield* judge(context, [plus!], [minus!]);
     }
   },

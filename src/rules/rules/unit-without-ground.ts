@@ -1,5 +1,4 @@
 import type { Point } from "../../electrical/points.ts";
-import { contactKey } from "../../graph/contacts.ts";
 import { join } from "../../graph/edits/join.ts";
 import type { Load } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
@@ -33,7 +32,7 @@ export default defineRule({
     }
     for (const part of context.parts) {
       if (part.kind !== "load" || !isFedWithoutReturn(context, part)) continue;
-      const point = context.points.byKey.get(contactKey(part.id, 2))!;
+      const point = context.points.pointAt(part.id, 2)!;
       yield {
         message: `${nameOf(point)} of the ${part.type === "other" ? "load" : part.type} reaches no ground.`,
         consequence: "It does not work, or works through something that was not meant to carry its current.",
@@ -47,10 +46,7 @@ export default defineRule({
 
 /** Its live side is joined to something, and neither side reaches the frame. */
 function isFedWithoutReturn(context: Context, load: Load): boolean {
-  const [live, back] = [1, 2].map((number) => context.points.byKey.get(contactKey(load.id, number))!) as [
-    Point,
-    Point,
-  ];
+  const [live, back] = [1, 2].map((number) => context.points.pointAt(load.id, number)!) as [Point, Point];
   if (context.isAlone(live)) return false;
   return ![live, back].some((point) => context.grounds.isLive(context.circuitOf(point)));
 }

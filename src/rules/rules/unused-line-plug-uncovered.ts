@@ -17,7 +17,7 @@ export default defineRule({
     const mated = matedParts(context);
     for (const plug of plugs) {
       if (plug.cover === "whole" || mated.has(plug.id)) continue;
-      const points = plug.cavities.map((_, index) => context.points.byKey.get(`${plug.id}#${index + 1}`));
+      const points = plug.cavities.map((_, index) => context.points.pointAt(plug.id, index + 1));
       if (!points.some((point) => point && CARRIES.has(point.means.group))) continue;
       if (points.some((point) => point && isUsed(context, point))) continue;
       yield {
