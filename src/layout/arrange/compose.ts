@@ -102,7 +102,7 @@ function addLoose(
       row.push({ index, block });
       continue;
     }
-    put(index, block.column === "vehicle" ? -block.width : width, next[block.column]);
+    put(index, block.column === "vehicle" ? -gridUp(block.width) : width, next[block.column]);
     next[block.column] = gridUp(next[block.column] + block.height + LOOSE_SPACING);
   }
   const room = Math.max(GRID, width - 2 * PIECE_SPACING);

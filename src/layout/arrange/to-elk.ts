@@ -1,4 +1,5 @@
 import type { ElkExtendedEdge, ElkNode, ElkPort, LayoutOptions } from "elkjs/lib/elk-api.js";
+import { orderOf } from "./order.ts";
 import type { Component, Plan, PlannedEnd } from "./plan.ts";
 import type { ArrangeBlock } from "./types.ts";
 
@@ -9,6 +10,12 @@ const TRACK = 8;
 const COLUMN_PITCH = 100_000;
 /** ELK's slower placement gives straighter wires; beyond this size it is not worth the wait. */
 const STRAIGHT_UP_TO_WIRES = 400;
+
+/**
+ * A small piece may change the order of its housings, starting from ours; in a larger one (see orderOf) that costs
+ * seconds and makes it worse, so there ELK only sorts what is between.
+ */
+const FREE_ORDER_UP_TO_WIRES = 80;
 
 /** Room in front of all blocks of a column, the same for all so that their edges line up. */
 export type Stubs = { readonly left: number; readonly right: number };
@@ -23,6 +30,7 @@ export function stubsOf(plan: Plan, component: Component): Stubs[] {
   return stubs;
 }
 
+/** Chosen by trial: `npm run bench -- arrange` shows them beside ELK's defaults. */
 export function optionsFor(wireCount: number): LayoutOptions {
   return {
     "elk.algorithm": "layered",
@@ -32,7 +40,7 @@ export function optionsFor(wireCount: number): LayoutOptions {
     "elk.padding": "[top=0,left=0,bottom=0,right=0]",
     "elk.separateConnectedComponents": "false",
     "elk.spacing.nodeNode": String(BLOCK_SPACING),
-    "elk.spacing.edgeNode": "16",
+    "elk.spacing.edgeNode": "8",
     "elk.spacing.edgeEdge": String(TRACK),
     "elk.layered.spacing.nodeNodeBetweenLayers": "32",
     "elk.layered.spacing.edgeNodeBetweenLayers": "16",
@@ -41,7 +49,9 @@ export function optionsFor(wireCount: number): LayoutOptions {
     "elk.layered.layering.strategy": "INTERACTIVE",
     "elk.layered.cycleBreaking.strategy": "INTERACTIVE",
     "elk.layered.crossingMinimization.strategy": "LAYER_SWEEP",
-    "elk.layered.thoroughness": "20",
+    ...(wireCount <= FREE_ORDER_UP_TO_WIRES
+      ? { "elk.layered.considerModelOrder.strategy": "PREFER_NODES", "elk.layered.thoroughness": "20" }
+      : { "elk.layered.crossingMinimization.semiInteractive": "true", "elk.layered.thoroughness": "7" }),
     "elk.layered.nodePlacement.strategy":
       wireCount <= STRAIGHT_UP_TO_WIRES ? "NETWORK_SIMPLEX" : "BRANDES_KOEPF",
     "elk.layered.nodePlacement.favorStraightEdges": "true",
@@ -86,9 +96,23 @@ export function toElk(plan: Plan, component: Component): ElkNode {
     used[localOf.get(from.block)!]!.add(from.port.contact);
     used[localOf.get(to.block)!]!.add(to.port.contact);
   }
-  const children = component.blocks.map((block, index) => {
+  const last = stubs.length - 1;
+  const alignments = stubs.map((_, layer) => alignmentOf(plan, component, layer));
+  const children = orderOf(plan, component).map((index, place) => {
+    const block = component.blocks[index]!;
     const layer = component.layers[index]!;
-    return blockNode(plan.blocks[block]!, block, layer, stubs[layer]!, used[index]!);
+    const node = blockNode(
+      plan.blocks[block]!,
+      block,
+      layer,
+      stubs[layer]!,
+      alignments[layer]!,
+      used[index]!,
+    );
+    const outer = layer === 0 || layer === last;
+    return outer
+      ? { ...node, layoutOptions: { ...node.layoutOptions, "elk.position": `(0,${place})` } }
+      : node;
   });
   return {
     id: "harness",
@@ -98,6 +122,16 @@ export function toElk(plan: Plan, component: Component): ElkNode {
   };
 }
 
+/** Housings line up on the side their wires leave from; what is between stands on one middle line. */
+function alignmentOf(plan: Plan, component: Component, layer: number): "LEFT" | "CENTER" | "RIGHT" {
+  for (const [index, block] of component.blocks.entries()) {
+    const { column } = plan.blocks[block]!;
+    if (component.layers[index] === layer && column !== "between")
+      return column === "vehicle" ? "RIGHT" : "LEFT";
+  }
+  return "CENTER";
+}
+
 const ELK_SIDE = { left: "WEST", right: "EAST", top: "NORTH", bottom: "SOUTH" } as const;
 
 function blockNode(
@@ -105,6 +139,7 @@ function blockNode(
   index: number,
   layer: number,
   stubs: Stubs,
+  alignment: "LEFT" | "CENTER" | "RIGHT",
   used: ReadonlySet<number>,
 ): ElkNode {
   const width = stubs.left + block.width + stubs.right;
@@ -131,8 +166,7 @@ function blockNode(
     ports,
     layoutOptions: {
       "elk.portConstraints": "FIXED_POS",
-      "elk.alignment":
-        block.column === "vehicle" ? "RIGHT" : block.column === "equipment" ? "LEFT" : "CENTER",
+      "elk.alignment": alignment,
     },
   };
 }

@@ -1,5 +1,9 @@
-import fc from "fast-check";
-import type { ArrangeBlock, ArrangePort, ArrangeProblem, ArrangeWire } from "../../../src/layout/arrange/types.ts";
+import type {
+  ArrangeBlock,
+  ArrangePort,
+  ArrangeProblem,
+  ArrangeWire,
+} from "../../../src/layout/arrange/types.ts";
 
 /** Problems in the sizes and proportions of real drawings, for tests and benchmarks. */
 const ROW = 24;
@@ -124,10 +128,10 @@ export function harness(wireCount: number, seed = 1): ArrangeProblem {
     blocks.push(housing(`V${index}`, "vehicle", cavities), housing(`E${index}`, "equipment", cavities));
   }
   const free = (letter: string): End[] =>
-    Array.from({ length: housings * cavities }, (_, at): End => [
-      `${letter}${Math.floor(at / cavities)}`,
-      (at % cavities) + 1,
-    ]);
+    Array.from(
+      { length: housings * cavities },
+      (_, at): End => [`${letter}${Math.floor(at / cavities)}`, (at % cavities) + 1],
+    );
   const vehicle = free("V");
   const equipment = free("E");
   const takeNear = (list: End[], at: number): End =>
