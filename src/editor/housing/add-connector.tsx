@@ -110,7 +110,7 @@ export default function AddConnector(props: {
         <div className="housing-pair">
           {way === "count" && (
             <TextField
-              name="How many"
+              name="Number of cavities"
               value={draft.count}
               why={problems.count}
               numeric
@@ -118,7 +118,7 @@ export default function AddConnector(props: {
             />
           )}
           <TextField
-            name="In how many rows"
+            name="Rows of the face"
             value={draft.rows}
             why={problems.rows}
             numeric

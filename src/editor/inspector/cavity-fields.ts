@@ -2,6 +2,7 @@ import { readColour, writeColour } from "../../catalogue/colours.ts";
 import { type Refused, refused } from "../../graph/edits/edit.ts";
 import type { Cavity, Connector, Module, Settings } from "../../graph/harness.ts";
 import { faceRows, makeCavity } from "../../graph/make.ts";
+import { sizeFigure } from "../table/table-model.ts";
 import { choiceField, type Field, figureField, functionField, lineField, sizeField } from "./fields.ts";
 
 /** The fields of one cavity. The first four are in the table; the rest open under it. */
@@ -29,6 +30,8 @@ export function cavityFields(
       leadColourField(cavity),
       {
         ...sizeField("lead", lead?.area_mm2 ?? "unknown", sizes),
+        // The row is narrow: the figure alone, in the harness's own unit.
+        text: sizeFigure(lead?.area_mm2 ?? "unknown", sizes),
         hint: "",
         read: (typed) => {
           const read = sizeField("lead", "unknown", sizes).read(typed);

@@ -1,5 +1,7 @@
 import type { Harness } from "../../graph/harness.ts";
+import { drawDiagram } from "../../sheets/diagram.ts";
 import { diagramPicture, diagramSvg } from "../../sheets/diagram-picture.ts";
+import { previewPlan } from "../../sheets/diagram-sheets.ts";
 import { makePapers, type PaperOptions, writePapersPdf } from "../../sheets/papers.ts";
 import type { Page } from "../../sheets/writers/pdf.ts";
 import { writePngBlob } from "../../sheets/writers/png.ts";
@@ -35,10 +37,10 @@ export async function makePdf(
 }
 
 export async function makeSvg(harness: Harness, derived: Derived, options: PaperOptions): Promise<Made> {
-  const { regular, bold } = await loadTypeface();
+  const typeface = await loadTypeface();
   const text = diagramSvg(harness, derived, options.date, {
     theme: options.theme,
-    embedFont: { regular: base64(regular), bold: base64(bold) },
+    typeface,
   });
   return { blob: new Blob([text], { type: "image/svg+xml" }), extension: "svg", warning: "" };
 }
@@ -53,7 +55,9 @@ export async function makePng(harness: Harness, derived: Derived, options: Paper
 export function preview(harness: Harness, derived: Derived, options: PaperOptions) {
   const pages = makePapers(harness, options, derived);
   const [first] = pages;
-  return { pageCount: pages.length, first: first ? layersOf(first, options.theme) : null };
+  const bounds = drawDiagram(derived.scene, harness);
+  const plan = previewPlan(bounds, options.size, options.orientation, options.fit);
+  return { plan, pageCount: pages.length, first: first ? layersOf(first, options.theme) : null };
 }
 
 /** Each layer of a page as an SVG text with its place and window, in parts of the page's width and height. */
@@ -67,12 +71,4 @@ function layersOf(page: Page, theme: PaperOptions["theme"]) {
     clip: clip_mm ?? { x: 0, y: 0, width: page.width_mm, height: page.height_mm },
   }));
   return { width_mm: page.width_mm, height_mm: page.height_mm, layers };
-}
-
-function base64(bytes: Uint8Array): string {
-  let text = "";
-  for (let at = 0; at < bytes.length; at += 0x8000) {
-    text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
-  }
-  return btoa(text);
 }

@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useState } from "react";
 import type { Harness } from "../../graph/harness.ts";
-import { previewPlan } from "../../sheets/diagram-sheets.ts";
 import { PAPER_KINDS, type PaperKind, type PaperOptions } from "../../sheets/papers.ts";
 import { nameOf } from "../files/files-model.ts";
 import { useFilesState } from "../files/use-files.ts";
@@ -28,7 +27,6 @@ export default function Print() {
     () => ({ ...sheet, theme, which: [...which], date: new Date() }),
     [sheet, theme, which],
   );
-  const plan = previewPlan(derived.scene.bounds, sheet.size, sheet.orientation, sheet.fit);
   const shown = usePreview(harness, derived, options);
   const setSheet = (changes: Partial<Sheet>) =>
     editor.getState().dispatch({ kind: "change-settings", changes: { sheet: { ...sheet, ...changes } } });
@@ -98,7 +96,8 @@ export default function Print() {
             ))}
           </fieldset>
           <p className="print-said" role="status">
-            {none ? "Choose at least one paper." : sayPlan(plan)}
+            {none && "Choose at least one paper."}
+            {shown && which.has("diagram") && sayPlan(shown.plan)}
             {shown && !none && ` ${shown.pageCount} ${shown.pageCount === 1 ? "page" : "pages"} in all.`}
           </p>
         </div>

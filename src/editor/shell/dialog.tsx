@@ -29,7 +29,9 @@ export function Dialog(props: {
     // biome-ignore lint/a11y/useKeyWithClickEvents: Escape closes it; the click is on the ground around it
     <dialog
       ref={element}
-      className={props.wide ? "sheet sheet-wide" : "sheet"}
+      className={["sheet", props.wide && "sheet-wide", props.quietHeading && "sheet-top"]
+        .filter(Boolean)
+        .join(" ")}
       aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();

@@ -14,7 +14,7 @@ export type Preferences = {
 
 export type PhoneView = "drawing" | "findings" | "wires" | "details";
 
-export const SIDE_WIDTH = { least: 240, most: 640, usual: 336 } as const;
+export const SIDE_WIDTH = { least: 240, most: 640, usual: 368 } as const;
 export const TABLE_HEIGHT = { least: 120, most: 720, usual: 264 } as const;
 
 const USUAL: Preferences = {

@@ -26,7 +26,7 @@ export function traceWords(harness: Harness, traced: Traced, pointed: Pointed, s
 /** What a wire's circuit joins, told from the end that stands on a part. */
 export function wireWords(harness: Harness, traced: Traced, wire: Wire): string {
   const end = wire.ends.find((one) => one !== "loose");
-  if (!end || end === "loose") return "Both its ends hang loose.";
+  if (!end) return "Both its ends hang loose.";
   return sayCircuit(harness, traced, contactKey(end.part, end.contact));
 }
 

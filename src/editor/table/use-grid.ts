@@ -220,7 +220,10 @@ export function useGrid(props: {
     onPaste,
     onFocus: () => {
       const [first] = rows;
-      if (first && (!standing || !indexOf.has(standing.row))) setStanding(standAt(first, 0));
+      if (!first) return;
+      // A press on a cell, or a wire just added, focuses the grid as well: both are newer than this closure.
+      const { wires } = editor.getState().history.present;
+      setStanding((now) => (now && now.row in wires ? now : standAt(first, 0)));
     },
     /** A pointer pressed on a cell. */
     press(wire: WireId, column: number, how: { readonly extend: boolean; readonly add: boolean }) {
