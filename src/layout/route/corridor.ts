@@ -108,21 +108,24 @@ export type Across = { readonly middle: number[]; readonly gap: Gap | null };
 /**
  * The way of a wire past one or more columns of parts with the least to cross: up or down in one strip, or in two
  * with a free row between.
+ * @param wires  both ends of the wire, and of those that must be able to go the same way
  * @returns null when there is no such way
  */
 export function wayAcross(
   corridors: Corridors,
   zones: Field,
-  from: Anchor,
-  to: Anchor,
+  wires: readonly (readonly [Anchor, Anchor])[],
   strips: readonly [number, number],
 ): Across | null {
-  const [left, right] = from.freeX <= to.freeX ? [from, to] : [to, from];
+  const sides = wires.map(
+    ([from, to]) => (from.freeX <= to.freeX ? [from, to] : [to, from]) as [Anchor, Anchor],
+  );
+  const [left, right] = sides[0]!;
   const a = left.freeY;
   const b = right.freeY;
   const { low, high } = corridors;
-  const aReach = nextRight(zones, left.freeX, a, a);
-  const bReach = nextLeft(zones, right.freeX, b, b);
+  const aReach = Math.min(...sides.map(([end]) => nextRight(zones, end.freeX, end.freeY, end.freeY)));
+  const bReach = Math.max(...sides.map(([, end]) => nextLeft(zones, end.freeX, end.freeY, end.freeY)));
   if (aReach <= low[strips[0]]! || bReach >= high[strips[1]]!) return null;
   let aLast = strips[0];
   while (aLast < strips[1] && low[aLast + 1]! < aReach) aLast++;
@@ -156,7 +159,7 @@ export function wayAcross(
         const crossings =
           outer + passing(first, a, row) + straight(row, first, second) + passing(second, row, b);
         const detour = 2 * (Math.max(0, Math.min(a, b) - row) + Math.max(0, row - Math.max(a, b)));
-        const full = Math.max(0, gap.used + 2 - (gap.bottom - gap.top) / TRACK) * FULL;
+        const full = Math.max(0, gap.used + wires.length + 1 - (gap.bottom - gap.top) / TRACK) * FULL;
         ways.push({ cost: crossings * CROSSING + detour + full + BENDS, first, second, row, gap });
       }
     }
@@ -167,7 +170,7 @@ export function wayAcross(
   const x1 = (low[best.first]! + high[best.first]!) / 2;
   const x2 = (low[best.second]! + high[best.second]!) / 2;
   if (!best.gap) return { middle: [x1, a, x1, b], gap: null };
-  best.gap.used++;
+  best.gap.used += wires.length;
   return { middle: [x1, a, x1, best.row, x2, best.row, x2, b], gap: best.gap };
 }
 

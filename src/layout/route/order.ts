@@ -96,7 +96,8 @@ function makeSlots(lanes: readonly Lane[]): Slot[] {
       single(lane);
       continue;
     }
-    const pair = lanePrice(mate, lane) <= lanePrice(lane, mate) ? [mate, lane] : [lane, mate];
+    const wish = lanePrice(mate, lane) - lanePrice(lane, mate) || contactsOf(mate) - contactsOf(lane);
+    const pair = wish <= 0 ? [mate, lane] : [lane, mate];
     slots.push({ lanes: pair, fixed: false, low, high });
   }
   for (const lane of waiting.values()) single(lane);
@@ -108,6 +109,13 @@ function nearFree(slots: readonly Slot[]): Slot[] {
   const free = slots.filter((slot) => !slot.fixed);
   if (free.length * 4 > slots.length) return [...slots];
   return slots.filter((slot) => !slot.fixed || free.some((other) => beside(slot, other)));
+}
+
+/** Where a wire's two contacts lie across the lane, added up. */
+function contactsOf(lane: Lane): number {
+  const { points } = lane.draft;
+  const upright = points[lane.segment * 2] === points[lane.segment * 2 + 2];
+  return upright ? points[0]! + points[points.length - 2]! : points[1]! + points[points.length - 1]!;
 }
 
 function beside(a: Slot, b: Slot): boolean {

@@ -1,6 +1,6 @@
 import { meetsBox } from "./path.ts";
-import { route } from "./route.ts";
-import { prepare } from "./scene.ts";
+import { routeIn } from "./route.ts";
+import { prepare, type Scene } from "./scene.ts";
 import type { Path, Routed, RouteProblem } from "./types.ts";
 
 /**
@@ -16,7 +16,8 @@ export function reroute(
   previous: ReadonlyMap<string, Path>,
   changed: Iterable<string>,
 ): Routed {
-  return route({ ...problem, kept: untouched(problem, previous, changed) });
+  const scene = prepare(problem);
+  return routeIn(scene, { ...problem, kept: untouchedIn(scene, problem, previous, changed) });
 }
 
 /** The earlier paths that a change of some parts leaves alone. Same arguments as `reroute`. */
@@ -25,8 +26,16 @@ export function untouched(
   previous: ReadonlyMap<string, Path>,
   changed: Iterable<string>,
 ): Map<string, Path> {
+  return untouchedIn(prepare(problem), problem, previous, changed);
+}
+
+function untouchedIn(
+  { zones }: Scene,
+  problem: RouteProblem,
+  previous: ReadonlyMap<string, Path>,
+  changed: Iterable<string>,
+): Map<string, Path> {
   const moved = new Set(changed);
-  const { zones } = prepare(problem);
   const covers = problem.blocks.flatMap((block, i) => (moved.has(block.id) ? [i] : []));
   const kept = new Map<string, Path>();
   for (const wire of problem.wires) {

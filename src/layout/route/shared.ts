@@ -39,3 +39,10 @@ function collect(laid: readonly Laid[], shift: 0 | 1, pairs: number[]): void {
     }
   }
 }
+
+/** Whether a path of the given circuit would share a track with any of the others. */
+export function sharesTrack(points: readonly number[], circuit: number, others: readonly Laid[]): boolean {
+  return others.some(
+    (other) => other.circuit !== circuit && sharedTracks([{ circuit, points }, other]).length > 0,
+  );
+}

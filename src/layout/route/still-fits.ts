@@ -10,7 +10,7 @@ import type { Path, RouteProblem } from "./types.ts";
  * together.
  * @returns [wires] the kept path, or null where the wire must be routed
  */
-export function stillFits(problem: RouteProblem, scene: Scene, circuits: readonly number[]): (Path | null)[] {
+export function stillFits(problem: RouteProblem, scene: Scene, circuits: Int32Array): (Path | null)[] {
   const { wires, kept } = problem;
   const out: (Path | null)[] = wires.map((wire, w) => {
     const path = kept.get(wire.id);

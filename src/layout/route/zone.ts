@@ -42,7 +42,17 @@ export function zoneReach(
       if (sharedY > 0 && sharedX <= 0) {
         const [first, second] = x1[i]! < x1[j]! ? [i, j] : [j, i];
         const tall = y2[first]! - y1[first]!;
-        share(reach, wished, stubs, first * 4 + 2, second * 4, -sharedX, sharedY, tall, y2[second]! - y1[second]!);
+        share(
+          reach,
+          wished,
+          stubs,
+          first * 4 + 2,
+          second * 4,
+          -sharedX,
+          sharedY,
+          tall,
+          y2[second]! - y1[second]!,
+        );
       } else if (sharedX > 0 && sharedY <= 0) {
         const [upper, lower] = y1[i]! < y1[j]! ? [i, j] : [j, i];
         const wideU = x2[upper]! - x1[upper]!;

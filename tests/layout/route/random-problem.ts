@@ -96,6 +96,14 @@ export function randomHarness(size: number, seed: number): RandomHarness {
     const other = Math.min(right.length - 1, Math.max(0, k + pick(-reach, reach)));
     [right[k], right[other]] = [right[other]!, right[k]!];
   }
+  /** A twisted pair sits in neighbouring contacts: brings one beside `b` to place k + 1, if both sides have one. */
+  const bringNeighbour = (k: number, [part, contact]: [number, number]): boolean => {
+    if (k + 1 >= pairs || left[k + 1]![0] !== left[k]![0]) return false;
+    const at = right.findIndex(([p, c], m) => m > k && p === part && Math.abs(c - contact) === 1);
+    if (at < 0) return false;
+    [right[k + 1], right[at]] = [right[at]!, right[k + 1]!];
+    return true;
+  };
   for (let k = 0; k < pairs && wires.length < size; k++) {
     const a = left[k]!;
     const b = right[k]!;
@@ -130,7 +138,7 @@ export function randomHarness(size: number, seed: number): RandomHarness {
       join(a, [small("ground", [{ side: "top", x: 16, y: 0, stub: 16 }], 32, 32), 0], circuit);
     } else if (kind < 0.88) {
       join(a, [small("cap", [{ side: "left", x: 0, y: 12, stub: 16 }], 24, 24), 0], circuit);
-    } else if (kind < 0.92 && k + 1 < pairs && left[k + 1]![0] === a[0] && right[k + 1]![0] === b[0]) {
+    } else if (kind < 0.94 && bringNeighbour(k, b)) {
       const bond = `pair${circuit}`;
       join(a, b, circuit, bond);
       join(left[k + 1]!, right[k + 1]!, circuits++, bond);
