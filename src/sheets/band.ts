@@ -125,7 +125,12 @@ export function summary(findings: readonly Finding[], more: string): string {
     counted.length === 0
       ? "No open findings"
       : `Open findings: ${counted.map(([severity, count]) => `${count} ${severity}`).join(", ")}`;
-  const where = more === "" ? "" : ` In full, with the legend: ${more}.`;
+  const where =
+    more === ""
+      ? ""
+      : findings.length > 0
+        ? ` In full, with the legend: ${more}.`
+        : ` Legend in full: ${more}.`;
   return `${said}${waived > 0 ? `; ${waived} waived` : ""}.${where}`;
 }
 

@@ -64,7 +64,13 @@ export function diagramSheets(
   const drawing = drawDiagram(scene, harness);
   const band = diagramBand(options.format);
   const area = diagramArea(options.format);
-  const plan = planDiagram(drawing, area, options.fit);
+  const parts = [...scene.parts.values()].map(({ x, y, shape }) => ({
+    x,
+    y,
+    width: shape.width,
+    height: shape.height,
+  }));
+  const plan = planDiagram(drawing, area, options.fit, parts);
   const bounds = itemBounds(drawing);
   const legend = legendEntries(harness);
   const count = plan.tiles.length;
@@ -121,12 +127,27 @@ export function tooSmallWords(
   options: Pick<DiagramOptions, "size" | "orientation">,
 ): string {
   const said = `On one ${options.size} sheet the smallest text would be ${plan.onePage_pt.toFixed(1)} pt, under ${LEAST_TEXT_pt} pt: tiled instead.`;
-  const larger = LARGER[options.size];
-  if (!larger) return said;
-  const other = previewPlan(drawing, larger, options.orientation, "one-page");
-  const sheets = other.tiles.length;
-  if (sheets >= plan.tiles.length) return said;
-  return `${said} ${larger} needs ${sheets === 1 ? "one sheet" : `${sheets} sheets`}.`;
+  const better = betterPaper(drawing, options, plan.tiles.length);
+  return better === "" ? said : `${said} ${better}`;
+}
+
+/** "A3 landscape holds it on one sheet.": the next paper that does better than so many tiles; "" where none does. */
+function betterPaper(
+  drawing: Rect,
+  { size, orientation }: Pick<DiagramOptions, "size" | "orientation">,
+  tiles: number,
+): string {
+  const other = orientation === "landscape" ? "portrait" : "landscape";
+  const larger = LARGER[size];
+  const choices: [PaperSize, Orientation][] = [[size, other]];
+  if (larger) choices.push([larger, orientation], [larger, other]);
+  const counted = choices.map(
+    (choice) => [choice, previewPlan(drawing, ...choice, "one-page").tiles.length] as const,
+  );
+  const [best] = [...counted].sort((a, b) => a[1] - b[1]);
+  if (!best || best[1] >= tiles) return "";
+  const [paper, count] = best;
+  return `${paper.join(" ")} holds it on ${count === 1 ? "one sheet" : `${count} sheets`}.`;
 }
 
 /** Crosses that fall on the same point of the drawing on both neighbours, and where the drawing goes on. */

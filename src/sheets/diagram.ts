@@ -1,5 +1,5 @@
 import type { Harness } from "../graph/harness.ts";
-import type { Drawing, Primitive } from "../layout/drawing.ts";
+import type { Drawing, PathCommand, Primitive } from "../layout/drawing.ts";
 import type { Scene } from "../layout/scene.ts";
 import { boundsOf, overlaps } from "./bounds.ts";
 import { drawWires } from "./cable-drawing.ts";
@@ -27,11 +27,31 @@ export function drawDiagram(scene: Scene, harness: Harness): Drawing {
 
 /** A drawing without what lies wholly outside a window, so that a tile carries only what it shows. */
 export function within(drawing: Drawing, bounds: readonly (Rect | null)[], window: Rect): Drawing {
-  const items = drawing.items.filter((_, index) => {
+  const items: Primitive[] = [];
+  for (const [index, item] of drawing.items.entries()) {
     const own = bounds[index];
-    return own ? overlaps(own, window) : false;
-  });
+    if (own && overlaps(own, window)) items.push(item.kind === "path" ? pathWithin(item, window) : item);
+  }
   return { ...drawing, items };
+}
+
+type PathItem = Extract<Primitive, { kind: "path" }>;
+
+/** A path of many pieces, such as the stripes of a tracer, without the pieces outside a window. */
+function pathWithin(item: PathItem, window: Rect): PathItem {
+  const commands: PathCommand[] = [];
+  let piece: PathCommand[] = [];
+  const flush = (): void => {
+    const own = boundsOf([{ ...item, commands: piece }]);
+    if (own && overlaps(own, window)) commands.push(...piece);
+    piece = [];
+  };
+  for (const command of item.commands) {
+    if (command[0] === "M") flush();
+    piece.push(command);
+  }
+  flush();
+  return { ...item, commands };
 }
 
 /** The bounds of each item of a drawing, for `within`. */

@@ -20,6 +20,11 @@ export type LegendEntry = {
 };
 
 const SIGN = { colour: 18, symbol: 36 } as const;
+const DIRECTION_WORDS = {
+  gives: "gives to the lead",
+  takes: "takes from the lead",
+  both: "gives and takes",
+} as const;
 const SIZE = 9.5;
 const ROW = { colour: 14, symbol: 20 } as const;
 const GAP = 5;
@@ -78,9 +83,7 @@ function symbolEntries(harness: Harness): LegendEntry[] {
   };
   for (const direction of ["gives", "takes", "both"] as const) {
     if (!directions.has(direction)) continue;
-    symbol(direction === "both" ? "gives and takes" : direction, (x, y) =>
-      directionMark(x + 18, y, direction, true),
-    );
+    symbol(DIRECTION_WORDS[direction], (x, y) => directionMark(x + 18, y, direction, true));
   }
   for (const method of Object.keys(JOINTS) as Splice["method"][]) {
     if (!joints.has(method)) continue;

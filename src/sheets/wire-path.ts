@@ -71,7 +71,7 @@ export function rounded(points: readonly Point[], radius: number): PathCommand[]
  */
 export function tracerStripes(pieces: readonly Piece[], width: number): PathCommand[] {
   const commands: PathCommand[] = [];
-  const [long, slant, step] = [3.4, width * 0.9, 11];
+  const [long, slant, step] = [3.6, width * 0.9, 13];
   for (const { a, b, length } of pieces) {
     const [ux, uy] = [(b.x - a.x) / length, (b.y - a.y) / length];
     const [nx, ny] = [-uy * (width / 2), ux * (width / 2)];

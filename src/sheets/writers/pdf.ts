@@ -51,7 +51,8 @@ export async function writePages(
     orientation: orientation(first),
     compress: true,
     putOnlyUsedFonts: true,
-    floatPrecision: 4,
+    // A hundredth of a point.
+    floatPrecision: 2,
   });
   inscribe(document, options, pages.length);
   const painter = new PdfPainter(document, typeface, options.theme);
