@@ -1,0 +1,66 @@
+import { readFileSync } from "node:fs";
+import { complain, EXIT, say, Unusable } from "./unusable.ts";
+
+type Command = { readonly usage: string; readonly run: (given: readonly string[]) => Promise<number> };
+
+/** Each command is loaded when it is asked for: a check has no use for the layout engine. */
+const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: () => Promise<Command> }>> = {
+  check: { what: "look for faults in harness files", load: () => import("./check.ts") },
+  draw: { what: "draw a harness as PDF, SVG or PNG", load: () => import("./draw.ts") },
+  trace: { what: "say what a contact is joined to", load: () => import("./trace.ts") },
+  new: { what: "write an empty harness", load: () => import("./new.ts") },
+  samples: { what: "list the samples, or copy one", load: () => import("./samples.ts") },
+};
+
+const HELP = `Pigtail draws, checks and documents one-off wiring harnesses.
+
+  pigtail check FILE… [--json] [--fail-on SEVERITY]
+      Looks for faults. SEVERITY is danger, fault, weak (unless told) or tidy: findings as bad as that or worse
+      give exit code 1. Waived findings do not count. --json prints one line a file:
+      {"file","findings":[{"rule","severity","message","at":["X1.A4",…],"fixable":true|false}]}
+  pigtail draw FILE -o OUT.(pdf|svg|png)
+      A PDF holds all papers, an SVG or PNG the diagram. [--size A4|A3|Letter|Tabloid] [--portrait|--landscape]
+      [--tiles|--one-page] for a PDF, [--grey] for all; unless told, as the harness says.
+  pigtail trace FILE CONTACT
+      Says what a contact (X1.A4) is joined to and what feeds it.
+  pigtail new [FILE] [--force]
+      Writes an empty harness.
+  pigtail samples [NAME] [-o FILE] [--force]
+      Lists the samples, or copies one.
+  pigtail --help | --version
+
+FILE may be "-" for the standard input. Files are written whole or not at all.
+Exit codes: 0 done, nothing found; 1 findings; 2 files or arguments that cannot be used.`;
+
+async function main(given: readonly string[]): Promise<number> {
+  const [name, ...rest] = given;
+  if (name === "--version") {
+    const file = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
+    say((JSON.parse(file) as { version: string }).version);
+    return EXIT.clean;
+  }
+  if (name === "--help" || name === "-h" || name === "help" || rest.includes("--help")) {
+    say(HELP);
+    return EXIT.clean;
+  }
+  if (name === undefined) throw new Unusable(HELP);
+  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (!command) {
+    const list = Object.entries(COMMANDS).map(([known, { what }]) => `  ${known.padEnd(8)} ${what}`);
+    throw new Unusable(`There is no command ${JSON.stringify(name)}.\n${list.join("\n")}`);
+  }
+  return (await command.load()).run(rest);
+}
+
+// A reader that has seen enough (`| head`) is no error.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit();
+  throw error;
+});
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  if (!(error instanceof Unusable)) throw error;
+  complain(error.message);
+  process.exitCode = EXIT.unusable;
+}
