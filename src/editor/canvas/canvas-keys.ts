@@ -34,6 +34,7 @@ export function pressKey(editor: Editor, hand: Hand, sight: Sight, event: Keyboa
     if (!rubber) return editAt(editor, cursor);
     canvas.setState({ rubber: null });
     if (hand.lead.joinTo(rubber.from, { kind: "contact", ref: cursor.ref }, { x: 0, y: 0 })) {
+      editor.getState().select(selectionOf(cursor));
       announce(editor, cursor, "Joined. ");
     }
     return true;

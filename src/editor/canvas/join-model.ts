@@ -143,9 +143,24 @@ export function endIn(
     const turned = (port.side === "left") !== leftwards;
     const shape = freshShape(part, turned);
     const first = shape.ports[0]!;
-    const y = start && Math.abs(start.y - at.y) <= 12 ? start.y : at.y;
-    return { ...freeSpot(scene, shape, at.x - first.x, y - first.y), turned };
+    const end = start ? roomForLead(start, at) : at;
+    return { ...freeSpot(scene, shape, end.x - first.x, end.y - first.y), turned };
   });
+}
+
+/** A label stands on a lead near each end. Closer than this the lead would have to loop to carry them. */
+const ROOM_STRAIGHT = 128;
+const ROOM_BENT = 232;
+/** So near to the row of its contact, a lead is meant to run straight. */
+const SAME_ROW = 20;
+
+/** Where a lead from `start` had better end, as near to `at` as its labels allow. */
+export function roomForLead(start: Spot, at: Spot): Spot {
+  const straight = Math.abs(start.y - at.y) <= SAME_ROW;
+  const room = straight ? ROOM_STRAIGHT : ROOM_BENT;
+  const away = at.x - start.x;
+  const x = Math.abs(away) >= room ? at.x : start.x + (away < 0 ? -room : room);
+  return { x, y: straight ? start.y : at.y };
 }
 
 /** Gives each part that an edit adds the place that `where` says; whether it is pinned stays as the edit has it. */

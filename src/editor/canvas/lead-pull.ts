@@ -69,7 +69,7 @@ export class LeadPull {
     const { history, derived, dispatch, say, select } = this.editor.getState();
     const change = dropEdit(history.present, from, target, derived.scene, spot);
     if (!dispatch(change)) return false;
-    if (target.kind === "contact") select({ parts: new Set([target.ref.part]), contact: target.ref });
+    select({});
     if (!("ok" in change)) say(`Done: ${nameOfEdit(change)}.`);
     return true;
   }

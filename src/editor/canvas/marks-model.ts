@@ -11,8 +11,9 @@ export type FindingMark = {
   readonly findings: readonly Finding[];
 };
 
-/** Centre of a mark from the contact it stands beside: inside the part, clear of the wire and its label. */
-const ROW_OFFSET = 10;
+/** Centre of a mark from the edge of the housing it stands beside, and above a symbol's contact. */
+const BESIDE = 12;
+const ABOVE = 12;
 
 /**
  * Where the findings that nobody has waived are marked. Each is marked once, at the first place it is about;
@@ -49,8 +50,12 @@ function markSpot(scene: Scene, about: About): { x: number; y: number } | null {
   if (!("contact" in about)) return { x: placed.x + placed.shape.width - 2, y: placed.y + 2 };
   const port = placed.shape.ports.find((one) => one.contact === about.contact);
   if (!port) return null;
-  const outwards = port.side === "left" ? -1 : 1;
-  return { x: placed.x + port.x + outwards * ROW_OFFSET, y: placed.y + port.y };
+  if (placed.part.kind === "connector" || placed.part.kind === "module") {
+    // On the side that no wire leaves from: it covers neither the contact nor a wire's label.
+    const x = port.side === "left" ? placed.shape.width + BESIDE : -BESIDE;
+    return { x: placed.x + x, y: placed.y + port.y };
+  }
+  return { x: placed.x + port.x, y: placed.y + port.y - ABOVE };
 }
 
 /** In the middle of the wire's longest straight piece, where it is least likely to cover a label. */
