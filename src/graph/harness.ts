@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import type * as schema from "./schema/harness.ts";
 import type * as parts from "./schema/parts.ts";
 import type * as values from "./schema/values.ts";

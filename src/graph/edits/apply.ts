@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import { contactsOf } from "../contacts.ts";
 import { changed } from "../equal.ts";
 import type { Harness, Part, PartId, Path, Place, Wire, WireId } from "../harness.ts";
@@ -114,7 +114,7 @@ function withSection(harness: Harness, name: keyof Harness, value: unknown): Har
 }
 
 /** Checks without copying, so that what an edit did not touch inside a value stays the same object. */
-function checked<S extends z.ZodType>(
+function checked<S extends z.ZodMiniType>(
   shape: S,
   value: unknown,
 ): { readonly ok: true; readonly value: z.infer<S> } | Refused {

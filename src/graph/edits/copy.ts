@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Cable, End, Harness, Part, PartId, Place, Wire, WireId } from "../harness.ts";
 import { Names } from "../make.ts";
 import { unfitAt } from "../parse/scan.ts";
@@ -46,9 +46,9 @@ export function copyFragment(
 
 const fragmentSchema = z.object({
   pigtailFragment: z.literal(1),
-  parts: z.array(schema.sections.parts).max(10_000),
-  wires: z.array(schema.sections.wires).max(100_000),
-  cables: z.array(schema.sections.cables).max(10_000),
+  parts: z.array(schema.sections.parts).check(z.maxLength(10_000)),
+  wires: z.array(schema.sections.wires).check(z.maxLength(100_000)),
+  cables: z.array(schema.sections.cables).check(z.maxLength(10_000)),
   places: z.record(z.string(), schema.place),
 });
 

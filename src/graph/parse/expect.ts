@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import { part } from "../schema/parts.ts";
 import type { Found } from "./place.ts";
 import { showValue } from "./problem.ts";
@@ -15,7 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
   null: "null",
 };
 
-const KINDS = part.options.map((option) => option.shape.kind.value);
+const KINDS = part.def.options.map((option) => option.shape.kind.def.values[0]);
 
 /** What the schema says of one value, as problems that a person can act on. */
 export function asFound(issue: z.core.$ZodIssue, raw: unknown, path: readonly PropertyKey[]): Found {

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import type { Harness } from "../harness.ts";
 import { type Dangling, danglingOfCable, danglingOfPart, danglingOfWire } from "../references.ts";
 import * as schema from "../schema/harness.ts";
@@ -191,7 +191,7 @@ function readSection(
 
 function readLayout(raw: unknown, found: Found[]): unknown {
   if (!isObject(raw)) return readValue(schema.layout, raw, ["layout"], found);
-  const keyed = (name: "places" | "paths", key: z.ZodType, shape: z.ZodType) =>
+  const keyed = (name: "places" | "paths", key: z.ZodMiniType, shape: z.ZodMiniType) =>
     readSection(raw[name], ["layout", name], found, (id, entry) => {
       if (key.safeParse(id).success) return readValue(shape, entry, ["layout", name, id], found);
       found.push({
@@ -210,7 +210,12 @@ function readLayout(raw: unknown, found: Found[]): unknown {
   };
 }
 
-function readValue(shape: z.ZodType, raw: unknown, path: readonly PropertyKey[], found: Found[]): unknown {
+function readValue(
+  shape: z.ZodMiniType,
+  raw: unknown,
+  path: readonly PropertyKey[],
+  found: Found[],
+): unknown {
   if (countValues(raw, 0) > MAX_VALUES) {
     found.push({
       path,

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { part } from "./parts.ts";
 import {
   area_mm2,
@@ -7,6 +7,7 @@ import {
   contactRef,
   coordinate,
   end,
+  filledLine,
   length_m,
   line,
   note,
@@ -22,48 +23,48 @@ import {
 
 export const wire = object({
   id: wireId,
-  designation: line.min(1),
+  designation: filledLine,
   ends: z.tuple([end, end]),
-  colour: colour.nullable(),
-  area_mm2: area_mm2.or(unknown),
-  length_m: length_m.or(unknown),
+  colour: z.nullable(colour),
+  area_mm2: z.union([area_mm2, unknown]),
+  length_m: z.union([length_m, unknown]),
   insulation: z.enum(["thin-wall-85", "thin-wall-105", "cross-linked-125", "silicone", "other", "unknown"]),
   /** What is printed on its markers. Empty: the designation. */
   label: line,
-  runs: z.array(runId).max(100),
+  runs: z.array(runId).check(z.maxLength(100)),
   note,
 });
 
 export const cable = object({
   id: cableId,
-  designation: line.min(1),
+  designation: filledLine,
   kind: z.enum(["twisted-pair", "shielded", "shielded-pair", "coax", "multicore"]),
-  wires: z.array(wireId).max(200),
+  wires: z.array(wireId).check(z.maxLength(200)),
   /** The wire that stands for the shield or its drain, where there is one. */
-  shield: wireId.nullable(),
+  shield: z.nullable(wireId),
   note,
 });
 
 export const run = object({
   id: runId,
-  designation: line.min(1),
+  designation: filledLine,
   from: line,
   to: line,
-  length_m: length_m.or(unknown),
+  length_m: z.union([length_m, unknown]),
   zone: z.enum(["cabin", "engine-bay", "outside", "door", "luggage-space", "unknown"]),
   covering: z.enum(["none", "split-loom", "cloth-tape", "braid", "conduit", "heat-sleeve", "unknown"]),
   passes: z
     .array(object({ what: line, protection: z.enum(["none", "grommet", "gaiter", "clamp", "unknown"]) }))
-    .max(50),
+    .check(z.maxLength(50)),
   note,
 });
 
 export const settings = object({
   systemVoltage_V: z.union([z.literal(6), z.literal(12), z.literal(24)]),
-  ambient_degC: z.number().min(-60).max(150),
+  ambient_degC: z.number().check(z.minimum(-60), z.maximum(150)),
   sizes: z.enum(["metric", "awg"]),
-  dropCritical_percent: z.number().positive().max(100),
-  dropOther_percent: z.number().positive().max(100),
+  dropCritical_percent: z.number().check(z.positive(), z.maximum(100)),
+  dropOther_percent: z.number().check(z.positive(), z.maximum(100)),
   sheet: object({
     size: z.enum(["A4", "A3", "Letter", "Tabloid"]),
     orientation: z.enum(["landscape", "portrait"]),
@@ -89,10 +90,12 @@ export const titleBlock = object({
 
 export const waiver = object({
   id: waiverId,
-  rule: line.min(1),
+  rule: filledLine,
   /** The parts and wires the waived finding is about. */
-  about: z.array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })])).max(2000),
-  reason: line.min(1),
+  about: z
+    .array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })]))
+    .check(z.maxLength(2000)),
+  reason: filledLine,
   by: line,
   date: line,
 });
@@ -110,11 +113,11 @@ export const testRow = object({
     "drain",
     "function",
   ]),
-  at: z.array(contactRef).max(10),
+  at: z.array(contactRef).check(z.maxLength(10)),
   expected: line,
   reading: line,
   unit: line,
-  passed: z.boolean().nullable(),
+  passed: z.nullable(z.boolean()),
   by: line,
   date: line,
   /** The drawing's revision that was tested. */
@@ -124,12 +127,13 @@ export const testRow = object({
 export const photo = object({
   id: photoId,
   caption: line,
-  about: z.array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })])).max(100),
+  about: z
+    .array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })]))
+    .check(z.maxLength(100)),
   /** PNG, JPEG or WebP only: an SVG may carry script. */
   image: z
     .string()
-    .max(8_000_000)
-    .regex(/^data:image\/(png|jpeg|webp);base64,[A-Za-z0-9+/=]*$/),
+    .check(z.maxLength(8_000_000), z.regex(/^data:image\/(png|jpeg|webp);base64,[A-Za-z0-9+/=]*$/)),
 });
 
 export const place = object({
@@ -142,7 +146,7 @@ export const place = object({
 });
 
 /** x1,y1,x2,y2,… from the first end to the second. */
-export const path = z.array(coordinate).min(4).max(400);
+export const path = z.array(coordinate).check(z.minLength(4), z.maxLength(400));
 
 /**
  * Where things stand on the drawing. Kept apart from what they are, so that a drag leaves every derived
@@ -168,7 +172,7 @@ export const FORMAT_VERSION = 1;
 
 export const harness = object({
   format: z.literal("pigtail-harness"),
-  formatVersion: z.number().int().min(1),
+  formatVersion: z.int().check(z.minimum(1)),
   settings,
   titleBlock,
   parts: z.record(partId, part),

@@ -1,9 +1,10 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import {
   area_mm2,
   colour,
   contactNumber,
   current_A,
+  filledLine,
   functionName,
   line,
   note,
@@ -12,26 +13,26 @@ import {
   unknown,
 } from "./values.ts";
 
-const base = { id: partId, designation: line.min(1), name: line, note };
+const base = { id: partId, designation: filledLine, name: line, note };
 
 /** As seen from what stands behind the cavity: a battery gives, a lamp takes, a data line does both. */
 export const direction = z.enum(["gives", "takes", "both", "none", "unknown"]);
 
 export const cavity = object({
   /** What the housing prints beside the cavity: "1", "A4", "30". */
-  label: line.min(1),
+  label: filledLine,
   function: functionName,
   /** The chart's own words for it, kept as written. */
   text: line,
   direction,
   /** The lead that the chart says stands in this cavity; `null` where there is none. */
-  lead: object({ colour: colour.nullable(), area_mm2: area_mm2.or(unknown) }).nullable(),
+  lead: z.nullable(object({ colour: z.nullable(colour), area_mm2: z.union([area_mm2, unknown]) })),
   /** `spare`: a person has said that it stays unused. `plugged`: its hole is closed with a cavity plug. */
   use: z.enum(["expected", "optional", "spare", "plugged"]),
   /** What it can supply (gives) or draws (takes). */
-  current_A: current_A.or(unknown),
+  current_A: z.union([current_A, unknown]),
   /** The fuse that already protects it on the far side; `null`: none; `unknown`: the chart does not say. */
-  fuse_A: current_A.or(unknown).nullable(),
+  fuse_A: z.nullable(z.union([current_A, unknown])),
 });
 
 /** Which side of the job something belongs to. */
@@ -41,19 +42,21 @@ export const connector = object({
   ...base,
   kind: z.literal("connector"),
   /** `module` names the box it is a receptacle of; without one, all connectors of a side are one unit. */
-  belongsTo: object({ side, module: partId.nullable() }),
+  belongsTo: object({ side, module: z.nullable(partId) }),
   gender: z.enum(["plug", "receptacle", "unknown"]),
   form: z.enum(["housing", "line-plug", "flying-leads", "terminal-strip"]),
   /** The housing's shape. Two of one shell can be mated wrongly unless a key or a colour sets them apart. */
-  shell: line.nullable(),
-  keying: line.nullable(),
+  shell: z.nullable(line),
+  keying: z.nullable(line),
   /** From which side the cavities are seen. Required: a mirrored reading makes a wholly wrong adapter. */
   view: z.enum(["mating-face", "wire-side"]),
   /** The face as seen from `view`: rows of contact numbers, 0 for a gap. */
-  rows: z.array(z.array(z.number().int().min(0).max(2000)).max(200)).max(60),
-  cavities: z.array(cavity).max(2000),
-  chart: object({ title: line, edition: line, date: line, measured: z.boolean() }).nullable(),
-  matedWith: partId.nullable(),
+  rows: z
+    .array(z.array(z.int().check(z.minimum(0), z.maximum(2000))).check(z.maxLength(200)))
+    .check(z.maxLength(60)),
+  cavities: z.array(cavity).check(z.maxLength(2000)),
+  chart: z.nullable(object({ title: line, edition: line, date: line, measured: z.boolean() })),
+  matedWith: z.nullable(partId),
   /** How an unused line plug is covered. */
   cover: z.enum(["none", "contact-only", "whole"]),
 });
@@ -90,15 +93,15 @@ export const ground = object({
 export const supply = object({
   ...base,
   kind: z.literal("supply"),
-  voltage_V: z.number().positive().max(60),
-  capacity_Ah: z.number().positive().max(10000).or(unknown),
-  resistance_ohm: z.number().nonnegative().max(1000).or(unknown),
+  voltage_V: z.number().check(z.positive(), z.maximum(60)),
+  capacity_Ah: z.union([z.number().check(z.positive(), z.maximum(10000)), unknown]),
+  resistance_ohm: z.union([z.number().check(z.nonnegative(), z.maximum(1000)), unknown]),
 });
 
 export const fuse = object({
   ...base,
   kind: z.literal("fuse"),
-  rating_A: z.number().positive().max(1000).or(unknown),
+  rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
   form: z.enum(["mini", "regular", "maxi", "glass", "bolt-down", "breaker", "unknown"]),
 });
 
@@ -108,8 +111,8 @@ export const relay = object({
   /** Which contacts it has besides the coil 85, 86 and the common 30 (DIN 72552 names). */
   poles: z.enum(["make", "changeover", "double-make"]),
   suppression: z.enum(["none", "diode", "resistor", "unknown"]),
-  coil_ohm: z.number().positive().max(10000).or(unknown),
-  rating_A: z.number().positive().max(1000).or(unknown),
+  coil_ohm: z.union([z.number().check(z.positive(), z.maximum(10000)), unknown]),
+  rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
 });
 
 export const switchPart = object({
@@ -125,26 +128,26 @@ export const switchPart = object({
     "door",
     "other",
   ]),
-  rating_A: z.number().positive().max(1000).or(unknown),
+  rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
 });
 
 export const diode = object({
   ...base,
   kind: z.literal("diode"),
-  rating_A: z.number().positive().max(1000).or(unknown),
+  rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
 });
 
 export const resistor = object({
   ...base,
   kind: z.literal("resistor"),
-  resistance_ohm: z.number().nonnegative().max(1e9).or(unknown),
-  power_W: z.number().positive().max(10000).or(unknown),
+  resistance_ohm: z.union([z.number().check(z.nonnegative(), z.maximum(1e9)), unknown]),
+  power_W: z.union([z.number().check(z.positive(), z.maximum(10000)), unknown]),
 });
 
 export const capacitor = object({
   ...base,
   kind: z.literal("capacitor"),
-  capacitance_uF: z.number().positive().max(1e7).or(unknown),
+  capacitance_uF: z.union([z.number().check(z.positive(), z.maximum(1e7)), unknown]),
 });
 
 export const load = object({
@@ -153,7 +156,7 @@ export const load = object({
   type: z.enum(["lamp", "camera", "motor", "heater", "sounder", "antenna", "other"]),
   /** What makes it work: the function its live contact takes. */
   function: functionName,
-  current_A: current_A.or(unknown),
+  current_A: z.union([current_A, unknown]),
   /** True where reversing its two contacts matters (LED, camera); a filament lamp does not care. */
   polarised: z.boolean(),
 });
@@ -163,12 +166,12 @@ export const speaker = object({
   kind: z.literal("speaker"),
   position: z.enum(["front-left", "front-right", "rear-left", "rear-right", "centre", "subwoofer", "other"]),
   type: z.enum(["full-range", "woofer", "tweeter", "other"]),
-  impedance_ohm: z.number().positive().max(1000).or(unknown),
-  power_W: z.number().positive().max(100000).or(unknown),
+  impedance_ohm: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
+  power_W: z.union([z.number().check(z.positive(), z.maximum(100000)), unknown]),
 });
 
 export const configurationSwitch = object({
-  label: line.min(1),
+  label: filledLine,
   position: z.enum(["on", "off", "unset"]),
   /** What the module's own chart asks for in this job; `unknown` until somebody has looked. */
   wanted: z.enum(["on", "off", "either", "unknown"]),
@@ -191,13 +194,13 @@ export const modulePart = object({
   ]),
   side,
   /** Contacts fixed to the box itself; its receptacles are connectors that name it. */
-  cavities: z.array(cavity).max(2000),
+  cavities: z.array(cavity).check(z.maxLength(2000)),
   /** Bridged outputs stand at half the supply on both leads: neither may be commoned or grounded. */
   outputs: z.enum(["bridged", "common-negative", "none", "unknown"]),
   /** A person has said that constant and switched leads are exchanged on purpose (crossover pair). */
   feedsCrossed: z.boolean(),
   wakes: z.enum(["by-lead", "by-signal", "unknown"]),
-  switches: z.array(configurationSwitch).max(64),
+  switches: z.array(configurationSwitch).check(z.maxLength(64)),
 });
 
 export const part = z.discriminatedUnion("kind", [
