@@ -152,11 +152,15 @@ function push(map: Map<string, Point[]>, name: string, point: Point): void {
   else map.set(name, [point]);
 }
 
-/** Connectors that are mated, whichever of the two says so; one that two others claim goes with the first. */
+/** Connectors that are mated, whichever of the two says so; one that two others claim goes with the first by name. */
 function matesOf(harness: Pick<Harness, "parts">): ReadonlyMap<PartId, Connector> {
   const mates = new Map<PartId, Connector>();
-  for (const part of Object.values(harness.parts)) {
-    if (part.kind !== "connector" || !part.matedWith || mates.has(part.id)) continue;
+  const claims: Connector[] = [];
+  for (const part of Object.values(harness.parts))
+    if (part.kind === "connector" && part.matedWith) claims.push(part);
+  claims.sort((a, b) => (a.designation < b.designation ? -1 : 1));
+  for (const part of claims) {
+    if (!part.matedWith || mates.has(part.id)) continue;
     const other = harness.parts[part.matedWith];
     if (other?.kind !== "connector" || other === part || mates.has(other.id)) continue;
     mates.set(part.id, other);

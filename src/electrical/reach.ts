@@ -37,7 +37,7 @@ export type Feed = {
 export type Summary = { readonly live: number; readonly unattended: number };
 
 export type Reach = {
-  /** Up to eight sources that feed the circuit, nearest first. The states of `liveAt` count them all. */
+  /** Up to eight sources that feed the circuit, the one that hurts most first. The states of `liveAt` count them all. */
   feeds(circuit: PointCircuit): readonly Feed[];
   /** When the circuit may be live, over all sources. */
   liveAt(circuit: PointCircuit): readonly ReachState[];
@@ -142,7 +142,7 @@ function walk(
       const id = circuit.circuit.id;
       let feeds = named.get(id);
       if (!feeds) {
-        feeds = (found[id]?.arrivals ?? []).map(toFeed);
+        feeds = (found[id]?.arrivals ?? []).map(toFeed).sort(worstFirst);
         named.set(id, feeds);
       }
       return feeds;
@@ -234,6 +234,21 @@ function toFeed(arrival: Arrival): Feed {
     fuses: arrival.fuses,
     protection,
   };
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** What nothing protects before what a fuse does; what is live longer before what is live at times. */
+function worstFirst(a: Feed, b: Feed): number {
+  const bare = (feed: Feed) => (feed.protection === "none" ? 0 : 1);
+  return (
+    bare(a) - bare(b) ||
+    b.live.length - a.live.length ||
+    compare(a.source.part.designation, b.source.part.designation) ||
+    a.source.contact.number - b.source.contact.number
+  );
 }
 
 function statesIn(mask: number): readonly ReachState[] {

@@ -25,9 +25,11 @@ export function byName(a: Point, b: Point): number {
   );
 }
 
-/** The colour that a person sees at the contact: the wire's that lands there, else the chart's. */
+/** The colour that a person sees at the contact: the wire's that lands there (the first by name), else the chart's. */
 export function colourAt(context: Context, point: Point): Colour | null {
-  for (const wire of context.points.wiresAt(point)) if (wire.colour) return wire.colour;
+  const coloured = context.points.wiresAt(point).filter((wire) => wire.colour !== null);
+  if (coloured.length > 1) coloured.sort((a, b) => compareNames(a.designation, b.designation));
+  if (coloured[0]) return coloured[0].colour;
   return point.contact.cavity?.lead?.colour ?? null;
 }
 

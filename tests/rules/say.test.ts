@@ -39,7 +39,9 @@ test("a spare, a loose end and a bare contact", () => {
 
 test("a ground that lies behind a fuse is named", () => {
   const harness = build().unit("X2", { "3": "ground BK" }).path("X2.3", "F1", "XE1");
-  expect(say(harness, "X2.3")).toBe("X2.3 ground, black, is joined to F1.1, black. It reaches ground at XE1.");
+  expect(say(harness, "X2.3")).toBe(
+    "X2.3 ground, black, is joined to F1.1, black. It reaches ground at XE1.",
+  );
 });
 
 test("a fuse on the way is named with the feed", () => {

@@ -90,10 +90,10 @@ function isPigtail(context: Context, wires: readonly WireId[]): boolean {
   return sum_m <= PIGTAIL_m;
 }
 
-/** Only where one wire leaves the source: then the fuse has one place to go. */
+/** Only where one wire leaves the source and nothing is plugged onto it: then the fuse has one place to go. */
 function fuseFix(context: Context, source: Point): Fix | null {
   const [wire, second] = context.points.wiresAt(source);
-  if (!wire || second) return null;
+  if (!wire || second || source.landings.length > 1) return null;
   return fixWith(`Put a fuse into ${wire.designation} at ${nameOf(source)}`, () =>
     fuseInto(context.harness, wire, source),
   );
@@ -103,7 +103,7 @@ function fuseFix(context: Context, source: Point): Fix | null {
 function fuseInto(harness: Harness, wire: Wire, source: Point): Edit {
   const names = new Names(harness);
   const fuse = makePart("fuse", names.part(), names.designation("fuse"));
-  const isNear = (end: End) => source.landings.some((key) => key === keyOfEnd(end));
+  const isNear = (end: End) => keyOfEnd(end) === source.key;
   const lead: Wire = {
     ...wire,
     id: names.wire(),

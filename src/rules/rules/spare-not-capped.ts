@@ -3,7 +3,7 @@ import { type CapTarget, capSpares } from "../../graph/edits/lead.ts";
 import type { Wire } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
 import { defineRule, fixWith } from "../rule.ts";
-import { nameOf, sayPoint } from "../words.ts";
+import { compareNames, nameOf, sayList, sayPoint } from "../words.ts";
 
 export default defineRule({
   meta: {
@@ -18,14 +18,16 @@ export default defineRule({
       const lead = point.contact.cavity?.lead;
       if (!point.contact.cavity || point.contact.cavity.use === "plugged") continue;
       const wires = context.points.wiresAt(point);
-      const drawn = wires.length ? looseSpare(context, point, wires) : null;
-      if (!drawn && (wires.length || !lead || !hangsFree(point) || isSpokenOf(context, point))) continue;
-      const target: CapTarget = drawn ? { wire: drawn.id } : point.at;
+      const drawn = wires.length ? looseSpares(context, point, wires) : [];
+      if (!drawn.length && (wires.length || !lead || !hangsFree(point) || isSpokenOf(context, point)))
+        continue;
+      const targets: CapTarget[] = drawn.length ? drawn.map(({ id }) => ({ wire: id })) : [point.at];
+      const leads = sayList(drawn.map(({ designation }) => designation));
       const gives = context.feeds.isLive(context.circuitOf(point));
       yield {
         severity: gives ? "fault" : "weak",
-        message: drawn
-          ? `${sayPoint(context, point)} is a spare; its lead ${drawn.designation} ends without a cap.`
+        message: drawn.length
+          ? `${sayPoint(context, point)} is a spare; its lead ${leads} ends without a cap.`
           : `${sayPoint(context, point)} goes nowhere and has no cap.`,
         consequence: gives
           ? "The lead can be live: where its end meets the frame, a fuse blows."
@@ -33,16 +35,18 @@ export default defineRule({
         remedy:
           "Put an end cap or a folded-back sleeve on this lead alone, tie it back and list it. Do not cut it off flush.",
         about: [point.at],
-        fix: fixWith(`Cap ${nameOf(point)}`, () => capSpares(context.harness, [target])),
+        fix: fixWith(`Cap ${nameOf(point)}`, () => capSpares(context.harness, targets)),
       };
     }
   },
 });
 
-/** The loose wire of a cavity that a person has marked as a spare; a live one is told by its own rule. */
-function looseSpare(context: Context, point: Point, wires: readonly Wire[]): Wire | null {
-  if (point.contact.cavity?.use !== "spare" || context.feeds.isLive(context.circuitOf(point))) return null;
-  return wires.find((wire) => wire.ends.includes("loose")) ?? null;
+/** The loose wires of a cavity that a person has marked as a spare; live ones are told by their own rule. */
+function looseSpares(context: Context, point: Point, wires: readonly Wire[]): readonly Wire[] {
+  if (point.contact.cavity?.use !== "spare" || context.feeds.isLive(context.circuitOf(point))) return [];
+  return wires
+    .filter((wire) => wire.ends.includes("loose"))
+    .sort((a, b) => compareNames(a.designation, b.designation));
 }
 
 /** A lead that the chart gives hangs free unless its housing is plugged in. */
