@@ -1,15 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
 import { parse, serialise } from "../../src/graph/parse/parse.ts";
-import { build } from "../build.ts";
+import { joinedPlugs } from "./harnesses.ts";
 import { type EditorPage, expect, test } from "./page.ts";
 
-const small = build()
-  .vehicle("X1", { 1: "constant-feed RD fuse:15", 2: "ground BK" })
-  .unit("X2", { 1: "constant-feed YE", 2: "ground BK" })
-  .path("X1.1", "XJ1", "X2.1")
-  .path("X1.2", "XJ2", "X2.2").harness;
-const ours = { ...small, titleBlock: { ...small.titleBlock, vehicle: "Wren" } };
+const ours = joinedPlugs();
 
 /** Saves, and gives what landed in the person's downloads. */
 async function saved(editor: EditorPage): Promise<{ name: string; text: string }> {
@@ -41,8 +36,10 @@ test("a file that is opened and saved is the same file", async ({ editor }) => {
   await expect(editor.header).toContainText("saved");
   const read = parse(first.text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  // The drawing's own paths are new; all that a person drew is as it was.
-  expect({ ...read.harness, layout: null }).toEqual({ ...ours, layout: null });
+  // The wires' paths are new; all that a person drew is as it was.
+  const { layout, ...drawn } = read.harness;
+  expect(drawn).toEqual({ ...ours, layout: undefined });
+  expect(layout.places).toEqual(ours.layout.places);
   await editor.chooseFile("again.harness.json", first.text);
   await expect(editor.heading("again")).toBeAttached();
   expect((await saved(editor)).text).toBe(first.text);
@@ -70,7 +67,7 @@ test("a file dragged onto the page is opened", async ({ editor }) => {
   await editor.open();
   await dropFile(editor.page, "dropped.harness.json", serialise(ours));
   await expect(editor.heading("dropped")).toBeAttached();
-  await expect(editor.status).toContainText("4 parts, 4 wires");
+  await expect(editor.status).toContainText("6 parts, 8 wires");
 });
 
 test("what was drawn is there after a reload, and among the recent harnesses", async ({ editor }) => {
@@ -87,9 +84,9 @@ test("what was drawn is there after a reload, and among the recent harnesses", a
   await expect(recent.getByRole("listitem")).toHaveCount(1);
   await recent.getByRole("button", { name: /^first/ }).click();
   await expect(recent).toBeHidden();
-  await expect(editor.status).toContainText("4 parts, 4 wires");
+  await expect(editor.status).toContainText("6 parts, 8 wires");
   await editor.page.reload();
-  await expect(editor.status).toContainText("4 parts, 4 wires");
+  await expect(editor.status).toContainText("6 parts, 8 wires");
 
   await editor.run("New harness");
   await editor.page.keyboard.press("Alt+r");

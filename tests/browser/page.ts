@@ -36,11 +36,19 @@ export class EditorPage {
   readonly wires: Locator;
   readonly status: Locator;
 
+  private file: { readonly name: string; readonly mimeType: string; readonly buffer: Buffer } | null = null;
+
   constructor(
     readonly page: Page,
     /** Script errors and foreign requests so far. */
     readonly troubles: string[],
   ) {
+    // Listening from the start: a chooser that opens before somebody listens is the browser's own, and stays.
+    page.on("filechooser", (chooser) => {
+      const { file } = this;
+      this.file = null;
+      if (file) void chooser.setFiles(file);
+    });
     this.header = page.getByRole("banner");
     this.drawing = page.getByRole("main");
     this.findings = page.getByRole("complementary", { name: "Findings" });
@@ -54,16 +62,15 @@ export class EditorPage {
     await expect(this.drawing).toBeVisible();
   }
 
-  /** Opens a harness as a file that a person chose. */
+  /** Opens a harness as a file that a person chose. The page's name is then the file's. */
   async openHarness(harness: Harness, fileName = "wren.harness.json"): Promise<void> {
     await this.chooseFile(fileName, serialise(harness));
     await expect(this.heading(fileName.replace(".harness.json", ""))).toBeAttached();
   }
 
   async chooseFile(name: string, text: string): Promise<void> {
-    const chooser = this.page.waitForEvent("filechooser");
+    this.file = { name, mimeType: "application/json", buffer: Buffer.from(text) };
     await this.page.keyboard.press("Control+o");
-    await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
   }
 
   heading(name: string): Locator {
