@@ -1,8 +1,7 @@
-import { copyFragment, type Fragment, insertFragment } from "../../graph/edits/copy.ts";
+import { copyFragment, type Fragment, insertFragment, readFragment } from "../../graph/edits/copy.ts";
 import { snap } from "../../layout/geometry/shape.ts";
 import type { Editor } from "../state/store.ts";
 import { canvasOf } from "./canvas-store.ts";
-import { readFragment } from "./fragment-model.ts";
 
 /** What was copied last, for a browser that keeps its clipboard from pages. */
 let remembered = "";

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readFragment } from "../../../src/editor/canvas/fragment-model.ts";
 import { cssInk } from "../../../src/editor/canvas/ink-css.ts";
 import { boxOfAbout, marksOf } from "../../../src/editor/canvas/marks-model.ts";
 import { mergeMarks } from "../../../src/editor/canvas/merge-model.ts";
@@ -9,7 +8,7 @@ import { sayContact, sayPart, sayWire } from "../../../src/editor/canvas/say-mod
 import { clicked } from "../../../src/editor/canvas/select-model.ts";
 import { circuitMeant, liftedBy } from "../../../src/editor/canvas/trace-model.ts";
 import { reveal, seenBox, viewOf, zoomedAt } from "../../../src/editor/canvas/view-model.ts";
-import { copyFragment } from "../../../src/graph/edits/copy.ts";
+import { copyFragment, readFragment } from "../../../src/graph/edits/copy.ts";
 import { trace } from "../../../src/graph/trace.ts";
 import { makeScene } from "../../../src/layout/scene.ts";
 import { check } from "../../../src/rules/check.ts";
