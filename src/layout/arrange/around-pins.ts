@@ -20,14 +20,14 @@ export type Standing = { readonly block: number; readonly x: number; readonly y:
 export function placeAroundPins(plan: Plan, laid: Laid, standing: Standing[], into: Composed): void {
   const { component } = laid;
   const dx = columnShifts(plan, laid);
-  const dy = blockShifts(plan, laid);
+  const wishes = wishedTops(plan, laid);
   const columns = laid.columns.map((): number[] => []);
   for (const [index, block] of component.blocks.entries()) {
     if (!plan.blocks[block]!.pinned) columns[component.layers[index]!]!.push(index);
   }
   for (const [layer, members] of columns.entries()) {
     if (members.length === 0) continue;
-    const wish = (index: number) => laid.y[index]! + dy[index]!;
+    const wish = (index: number) => wishes[index]!;
     members.sort((a, b) => wish(a) - wish(b) || laid.y[a]! - laid.y[b]! || a - b);
     const xs = members.map((index) => gridNear(laid.x[index]! + dx[layer]!));
     const tops = stackBeside(
@@ -68,32 +68,37 @@ function columnShifts(plan: Plan, laid: Laid): number[] {
   });
 }
 
-/** Up and down, a free block moves as the blocks it is wired to do on average; pinned ones say where to. */
-function blockShifts(plan: Plan, laid: Laid): number[] {
+/**
+ * Tops that the blocks would like. If all pins moved alike, so does the piece; otherwise ELK's heights no longer fit, and a
+ * free block wants its contacts level with those they are wired to, on average.
+ */
+function wishedTops(plan: Plan, laid: Laid): number[] {
   const { component } = laid;
-  const localOf = new Map(component.blocks.map((block, index) => [block, index]));
-  const neighbours: number[][] = component.blocks.map(() => []);
-  for (const { from, to } of component.wires) {
-    const [a, b] = [localOf.get(from.block)!, localOf.get(to.block)!];
-    neighbours[a]!.push(b);
-    neighbours[b]!.push(a);
-  }
-  const fixed = component.blocks.map((block, index) => {
+  const shifts = component.blocks.map((block, index) => {
     const pin = plan.blocks[block]!.pinned;
     return pin ? pin.y - laid.y[index]! : null;
   });
-  const pins = fixed.filter((shift) => shift !== null);
+  const pins = shifts.filter((shift) => shift !== null);
   const mean = pins.reduce((sum, shift) => sum + shift, 0) / pins.length;
-  const shifts = fixed.map((shift) => shift ?? mean);
+  const tops = laid.y.map((y, index) => y + (shifts[index] ?? mean));
+  if (pins.every((shift) => shift === pins[0])) return tops;
+
+  const localOf = new Map(component.blocks.map((block, index) => [block, index]));
+  const pulls: { other: number; rise: number }[][] = component.blocks.map(() => []);
+  for (const { from, to } of component.wires) {
+    const [a, b] = [localOf.get(from.block)!, localOf.get(to.block)!];
+    pulls[a]!.push({ other: b, rise: to.port.y - from.port.y });
+    pulls[b]!.push({ other: a, rise: from.port.y - to.port.y });
+  }
   for (let round = 0; round < ROUNDS; round++) {
-    for (const [index, list] of neighbours.entries()) {
-      if (fixed[index] !== null) continue;
+    for (const [index, list] of pulls.entries()) {
+      if (shifts[index] !== null) continue;
       let sum = 0;
-      for (const other of list) sum += shifts[other]!;
-      shifts[index] = sum / list.length;
+      for (const { other, rise } of list) sum += tops[other]! + rise;
+      tops[index] = sum / list.length;
     }
   }
-  return shifts;
+  return tops;
 }
 
 function stackBeside(

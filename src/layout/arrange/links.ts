@@ -83,7 +83,7 @@ export function countCrossings(
   return inversions(keys.sort().map((key) => key % HEIGHTS));
 }
 
-function inversions(values: Float64Array): number {
+function inversions(values: Float64Array<ArrayBuffer>): number {
   let list = values;
   let spare = new Float64Array(list.length);
   let count = 0;
