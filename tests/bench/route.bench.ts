@@ -55,7 +55,7 @@ export async function bench(): Promise<string[]> {
     ] as const) {
       const after = placed(
         harness,
-        places.map(([x, y], i) => (i === moved ? [x + 40, y + 64] : [x, y])),
+        places.map(([x, y], i) => (i === moved ? [x + 48, y + 12] : [x, y])),
       );
       const ids = [harness.parts[moved]!.id];
       const again = reroute(after, routed.paths, ids);

@@ -84,10 +84,12 @@ export function launch(scene: Scene, anchor: Anchor): Launch {
   const row = turned ? x : y;
   const room =
     dx + dy > 0 ? nextRight(field, along, row, row) - along : along - nextLeft(field, along, row, row);
-  const step =
-    room >= wanted + MARGIN / 2 ? wanted : Math.max(CLEARANCE, Math.min(wanted, room / 2 - CLEARANCE));
-  const nose = { x: x + dx * CLEARANCE, y: y + dy * CLEARANCE };
-  const clear = room >= 2 * CLEARANCE && boxIsFree(scene.bodies, nose.x, nose.y, nose.x, nose.y);
+  // Half of a short room is left to whatever faces this contact from the other side.
+  const step = room >= 2 * wanted ? wanted : Math.max(CLEARANCE, Math.min(wanted, room / 2 - CLEARANCE));
+  const noseX = x + dx * CLEARANCE;
+  const noseY = y + dy * CLEARANCE;
+  const out = boxIsFree(scene.bodies, Math.min(x, noseX), Math.min(y, noseY), Math.max(x, noseX), Math.max(y, noseY));
+  const clear = out && room >= 2 * CLEARANCE;
   return { x: x + dx * step, y: y + dy * step, clear };
 }
 
