@@ -1,0 +1,162 @@
+import { joinedPlugs, twoPlugs } from "./harnesses.ts";
+import { expect, middleOf, test } from "./page.ts";
+
+test("dragging from contact to contact joins them by a splice, and undo takes it back", async ({
+  editor,
+}) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  await editor.drag(editor.contact("X1.3"), editor.contact("X2.3"));
+  await expect(editor.contact("X1.3")).toHaveAccessibleName(/joined by W\d+ to XJ1/);
+  await expect(editor.part("XJ1")).toBeVisible();
+  await expect(editor.undo("join X1 to X2")).toBeVisible();
+  await editor.page.keyboard.press("Control+z");
+  await expect(editor.contact("X1.3")).toHaveAccessibleName(/no wire/);
+  await expect(editor.part("XJ1")).toHaveCount(0);
+});
+
+test("Escape gives up a lead in the middle of a drag", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  const { mouse, keyboard } = editor.page;
+  const [start, end] = [await middleOf(editor.contact("X1.3")), await middleOf(editor.contact("X2.3"))];
+  await mouse.move(start.x, start.y);
+  await mouse.down();
+  await mouse.move(end.x, end.y, { steps: 5 });
+  await expect(editor.status).toContainText("Let go to join X1.3 to X2.3 by a splice");
+  await keyboard.press("Escape");
+  await mouse.up();
+  await expect(editor.contact("X1.3")).toHaveAccessibleName(/no wire/);
+});
+
+test("a lead let go on empty ground asks what it ends in", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  const start = await middleOf(editor.contact("X1.3"));
+  await editor.dragTo(editor.contact("X1.3"), { x: start.x + 230, y: start.y });
+  await editor.page.getByRole("menuitem", { name: "Ground" }).click();
+  await expect(editor.part("XE1")).toBeVisible();
+  await expect(editor.contact("X1.3")).toHaveAccessibleName(/joined by W1 to XE1/);
+});
+
+test("a lead let go on a wire is spliced into it", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(joinedPlugs());
+  await editor.run("Add a fuse");
+  await expect(editor.part("F1")).toBeVisible();
+  const [a, b] = [await middleOf(editor.contact("X1.2")), await middleOf(editor.contact("XJ2.1"))];
+  await editor.dragTo(editor.contact("F1.1"), { x: (a.x + b.x) / 2, y: a.y });
+  await expect(editor.contact("F1.1")).toHaveAccessibleName(/joined by W\d+ to XJ5/);
+});
+
+test("dragging a part is one step", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(joinedPlugs());
+  const before = await middleOf(editor.part("X2"));
+  const box = await editor.part("X2").boundingBox();
+  const { mouse } = editor.page;
+  await mouse.move(box!.x + 90, box!.y + 30);
+  await mouse.down();
+  for (let step = 1; step <= 8; step++) await mouse.move(box!.x + 90 + step * 4, box!.y + 30 + step * 8);
+  await mouse.up();
+  const after = await middleOf(editor.part("X2"));
+  expect(after.y - before.y).toBeGreaterThan(50);
+  await expect(editor.undo("move X2")).toBeVisible();
+  await editor.page.keyboard.press("Control+z");
+  await expect.poll(() => middleOf(editor.part("X2"))).toEqual(before);
+  await expect(editor.header.getByRole("button", { name: "Undo" })).toHaveAttribute("aria-disabled", "true");
+});
+
+test("pointing at a contact says what its circuit joins, and the rest steps back", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(joinedPlugs());
+  const spot = await middleOf(editor.contact("X1.1"));
+  await editor.page.mouse.move(spot.x, spot.y);
+  await expect(editor.status).toContainText(/X1\.1.*X2\.2/);
+  await expect(editor.page.locator(".canvas-flow")).toHaveClass(/tracing/);
+  await expect(editor.page.locator(".lifted")).toHaveCount(3);
+});
+
+test("a text is edited where it stands; Escape restores it, Tab goes on to the next", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  const box = (await editor.part("X1").boundingBox())!;
+  const row = await middleOf(editor.contact("X1.4"));
+  await editor.page.mouse.dblclick(box.x + 20, row.y);
+  const field = editor.page.getByRole("combobox", { name: "Function of X1.4" });
+  await field.fill("reverse");
+  await field.press("Escape");
+  await expect(editor.contact("X1.4")).toHaveAccessibleName(/illumination/);
+  await editor.page.mouse.dblclick(box.x + 20, row.y);
+  await field.fill("reverse");
+  await field.press("Shift+Tab");
+  await expect(editor.page.getByRole("combobox", { name: "Lead colour of X1.4" })).toBeFocused();
+  await expect(editor.contact("X1.4")).toHaveAccessibleName(/X1\.4, reverse/);
+});
+
+test("duplicating makes a second one under a new name, selected, so that Delete takes it away again", async ({
+  editor,
+}) => {
+  await editor.open();
+  await editor.openHarness(joinedPlugs());
+  await editor.part("X1").click({ position: { x: 60, y: 16 } });
+  await editor.page.keyboard.press("Control+d");
+  await expect(editor.part("X3")).toBeVisible();
+  await editor.page.keyboard.press("Delete");
+  await expect(editor.part("X3")).toHaveCount(0);
+  await expect(editor.part("X1")).toBeVisible();
+});
+
+test("the menu of a part opens by mouse and by key, and closes with Escape", async ({ editor }) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  await editor.part("X1").click({ button: "right", position: { x: 60, y: 16 } });
+  const menu = editor.page.getByRole("menu", { name: "What can be done here" });
+  await expect(menu.getByRole("menuitem", { name: /Delete/ })).toBeVisible();
+  await editor.page.keyboard.press("Escape");
+  await expect(menu).toHaveCount(0);
+  await editor.page.keyboard.press("Shift+F10");
+  await menu.getByRole("menuitem", { name: /Turn left for right/ }).click();
+  await expect(editor.undo("turn left for right")).toBeVisible();
+});
+
+test.describe("by touch", () => {
+  test.use({ hasTouch: true, viewport: { width: 820, height: 900 } });
+
+  test("tapping two contacts joins them; a long press opens the menu", async ({ editor }) => {
+    await editor.open();
+    await editor.openHarness(twoPlugs());
+    await editor.contact("X1.3").tap();
+    await editor.contact("X2.3").tap();
+    await expect(editor.contact("X1.3")).toHaveAccessibleName(/joined by W\d+ to XJ1/);
+    const at = await middleOf(editor.part("X2"));
+    const session = await editor.page.context().newCDPSession(editor.page);
+    const points = [{ x: at.x, y: at.y }];
+    await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: points });
+    await expect(editor.page.getByRole("menu", { name: "What can be done here" })).toBeVisible();
+    await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  });
+
+  test("one finger pans the drawing", async ({ editor }) => {
+    await editor.open();
+    await editor.openHarness(twoPlugs());
+    const before = await middleOf(editor.part("X1"));
+    const session = await editor.page.context().newCDPSession(editor.page);
+    const finger = (x: number, y: number) => [{ x, y }];
+    await session.send("Input.dispatchTouchEvent", {
+      type: "touchStart",
+      touchPoints: finger(before.x, before.y),
+    });
+    for (let step = 1; step <= 6; step++) {
+      const touchPoints = finger(before.x + step * 12, before.y + step * 5);
+      await session.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints });
+    }
+    await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+    const after = await middleOf(editor.part("X1"));
+    expect(after.x - before.x).toBeGreaterThan(40);
+    await expect(editor.header.getByRole("button", { name: "Undo" })).toHaveAttribute(
+      "aria-disabled",
+      "true",
+    );
+  });
+});
