@@ -40,7 +40,11 @@ const isMac = () => typeof navigator !== "undefined" && /mac|iphone|ipad/i.test(
 /** "Mod+Shift+z" for an event, with modifiers in one order, so that it can be compared. */
 export function keysOf(event: KeyboardEvent): string {
   const mod = isMac() ? event.metaKey : event.ctrlKey;
-  const key = event.key === " " ? "Space" : event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  // With Alt some systems type another character: the key's place then says which one was meant.
+  const letter =
+    event.altKey && !/^[a-z]$/i.test(event.key) ? /^Key([A-Z])$/.exec(event.code)?.[1] : undefined;
+  const typed = letter ?? event.key;
+  const key = typed === " " ? "Space" : typed.length === 1 ? typed.toLowerCase() : typed;
   return [mod ? "Mod" : "", event.altKey ? "Alt" : "", event.shiftKey ? "Shift" : "", key]
     .filter(Boolean)
     .join("+");

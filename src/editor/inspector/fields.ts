@@ -69,7 +69,8 @@ export function figureField(
     read: (typed) => {
       const plain = typed.trim().replace(",", ".");
       if (plain === "") return limits.required ? refused(`${name} needs a figure.`) : took("unknown");
-      const figure = Number(plain.replace(/\s*[^\d.eE+-]+$/, ""));
+      const digits = /^[+-]?\d*\.?\d+(?:e[+-]?\d+)?(?=\s*[^\d.]*$)/i.exec(plain)?.[0];
+      const figure = digits === undefined ? Number.NaN : Number(digits);
       if (!Number.isFinite(figure)) return refused(`"${typed}" is not a figure in ${unit || "numbers"}.`);
       const { least = 0, most = 1e9 } = limits;
       if (figure < least || figure > most)

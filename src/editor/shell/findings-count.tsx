@@ -25,7 +25,7 @@ export function FindingsCount() {
       }}
     >
       {shown.length === 0 ? (
-        <span className="wide-only">{empty ? "Findings" : "Nothing found"}</span>
+        <span>{empty ? "Findings" : "Nothing found"}</span>
       ) : (
         shown.map((severity) => (
           <span key={severity} className="count">
@@ -34,7 +34,6 @@ export function FindingsCount() {
           </span>
         ))
       )}
-      {shown.length === 0 && <span className="phone-only">0</span>}
     </button>
   );
 }

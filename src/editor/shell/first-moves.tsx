@@ -18,7 +18,7 @@ export function FirstMoves() {
           <Housing />
           <div>
             <h3>Put down a connector</h3>
-            <p>State its cavities by hand, take a usual pinout, or paste the rows of its chart.</p>
+            <p>Count its cavities and fill them in, or paste the rows of its chart.</p>
           </div>
         </li>
         <li>

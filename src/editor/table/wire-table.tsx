@@ -55,7 +55,7 @@ export default function WireTable() {
         />
         <span className="table-count" role="status">
           {rows.length === all ? `${all} ${all === 1 ? "wire" : "wires"}` : `${rows.length} of ${all} wires`}
-          {grid.badCount > 0 && `, ${grid.badCount} cells to put right`}
+          {grid.badCount > 0 && `, ${grid.badCount} ${grid.badCount === 1 ? "cell" : "cells"} to put right`}
         </span>
         <button type="button" className="button small-button" onClick={grid.addWire}>
           Add a wire

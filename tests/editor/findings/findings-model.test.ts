@@ -1,0 +1,63 @@
+import { describe, expect, test } from "vitest";
+import {
+  countBySeverity,
+  partFindings,
+  placeOfFinding,
+  sayChange,
+  waiveEdit,
+} from "../../../src/editor/findings/findings-model.ts";
+import { apply } from "../../../src/graph/edits/apply.ts";
+import type { Edit } from "../../../src/graph/edits/edit.ts";
+import { trace } from "../../../src/graph/trace.ts";
+import { check } from "../../../src/rules/check.ts";
+import { build } from "../../build.ts";
+
+const { harness } = build()
+  .vehicle("X1", { A4: "constant-feed gives RD 1.5 fuse:15", A6: "illumination gives BU fuse:5" })
+  .wire("X1.A4", "loose")
+  .wire("X1.A6", "loose");
+const findings = check(harness, trace(harness));
+
+test("a loose live lead is found, placed and counted", () => {
+  expect(findings.length).toBeGreaterThan(0);
+  const counts = countBySeverity(findings);
+  expect(counts.danger + counts.fault + counts.weak + counts.tidy).toBe(findings.length);
+  expect(placeOfFinding(harness, [{ wire: findings[0]!.about[0]! as never }])).toBe("a wire that is gone");
+  expect(placeOfFinding(harness, [{ part: "p:X1" as never, contact: 1 }])).toBe("X1.A4");
+});
+
+describe("waiving", () => {
+  const [finding] = findings;
+  test("without a reason is refused", () => {
+    expect(waiveEdit(harness, finding!, "  ", "", "2026-03-02")).toMatchObject({ ok: false });
+  });
+
+  test("moves a finding to the waived ones, with the reason", () => {
+    const edit = waiveEdit(harness, finding!, "goes to the bench first", "M. Penrose", "2026-03-02") as Edit;
+    const next = apply(harness, edit);
+    if (!next.ok) throw new Error(next.why);
+    const { open, waived } = partFindings(check(next.harness, trace(next.harness)));
+    expect(waived.map((one) => [one.key, one.waiver?.reason])).toEqual([
+      [finding!.key, "goes to the bench first"],
+    ]);
+    expect(open).toHaveLength(findings.length - 1);
+    expect(sayChange(findings, [...open, ...waived])).toContain("One finding gone.");
+  });
+});
+
+describe("what is said of a change", () => {
+  test("nothing where nothing changed", () => {
+    expect(sayChange(findings, [...findings].reverse())).toBe("");
+  });
+  test("one new finding in its own words", () => {
+    expect(sayChange(findings.slice(1), findings)).toBe(
+      `Found, ${findings[0]!.severity}: ${findings[0]!.message}`,
+    );
+  });
+  test("many are counted; the last one gone is news", () => {
+    expect(sayChange([], findings)).toBe(
+      findings.length > 1 ? `${findings.length} new findings.` : expect.any(String),
+    );
+    expect(sayChange(findings, [])).toMatch(/gone\. Nothing more is found\.$/);
+  });
+});

@@ -1,0 +1,81 @@
+import { expect, test } from "vitest";
+import { addConnector, emptyDraft } from "../../../src/editor/housing/new-connector.ts";
+import { apply } from "../../../src/graph/edits/apply.ts";
+import type { Connector, Harness } from "../../../src/graph/harness.ts";
+import { emptyHarness } from "../../../src/graph/make.ts";
+import { makeScene } from "../../../src/layout/scene.ts";
+import { readRows } from "../../../src/match/read-rows.ts";
+
+type Draft = Parameters<typeof addConnector>[2];
+
+function added(harness: Harness, changes: Partial<Draft>, at: { x: number; y: number } | null = null) {
+  const draft = { ...emptyDraft(harness, "vehicle"), view: "wire-side" as const, count: "4", ...changes };
+  const result = addConnector(harness, makeScene(harness), draft, at);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  const next = apply(harness, result.edit);
+  if (!next.ok) throw new Error(next.why);
+  const part = next.harness.parts[result.part] as Connector;
+  return { harness: next.harness, part, place: next.harness.layout.places[part.id]! };
+}
+
+test("nothing that matters is filled in for a person", () => {
+  const harness = emptyHarness();
+  const result = addConnector(harness, makeScene(harness), emptyDraft(harness, null), null);
+  expect(result).toMatchObject({ ok: false });
+  expect(!result.ok && Object.keys(result.problems).sort()).toEqual(["count", "side", "view"]);
+});
+
+test("cavities are counted, numbered and set out in rows", () => {
+  const { part } = added(emptyHarness(), { count: "8", rows: "2", view: "mating-face" });
+  expect(part).toMatchObject({
+    designation: "X1",
+    view: "mating-face",
+    belongsTo: { side: "vehicle" },
+    rows: [
+      [1, 2, 3, 4],
+      [5, 6, 7, 8],
+    ],
+  });
+  expect(part.cavities.map((cavity) => cavity.label)).toEqual(["1", "2", "3", "4", "5", "6", "7", "8"]);
+});
+
+test("pasted rows become cavities; one without a label gets a free number", () => {
+  const rows = readRows("Pin\tSignal\n2\tACC\n\tGround").rows.map((row) => row.cavity);
+  const { part } = added(emptyHarness(), { cavities: rows });
+  expect(part.cavities.map(({ label, function: name }) => [label, name])).toEqual([
+    ["2", "switched-feed"],
+    ["1", "ground"],
+  ]);
+});
+
+test.each([
+  ["count", "0"],
+  ["count", "2001"],
+  ["count", "2.5"],
+  ["count", "many"],
+  ["rows", "0"],
+  ["designation", " "],
+] as const)("%s of %j is refused beside its field", (key, text) => {
+  const harness = emptyHarness();
+  const draft: Draft = { ...emptyDraft(harness, "vehicle"), view: "wire-side", count: "4", [key]: text };
+  const result = addConnector(harness, makeScene(harness), draft, null);
+  expect(!result.ok && Object.keys(result.problems)).toEqual([key]);
+});
+
+test("a designation is not given twice", () => {
+  const { harness } = added(emptyHarness(), {});
+  expect(() => added(harness, { designation: "X1" })).toThrow(/Another one is called X1/);
+});
+
+test("vehicle left, equipment right, none over another", () => {
+  const one = added(emptyHarness(), {});
+  const two = added(one.harness, { side: "equipment" });
+  const three = added(two.harness, { side: "vehicle" });
+  expect(two.place.x).toBeGreaterThan(one.place.x + 200);
+  expect(three.place.x).toBe(one.place.x);
+  expect(three.place.y).toBeGreaterThan(one.place.y + 100);
+});
+
+test("where a place was pointed at it goes there and stays", () => {
+  expect(added(emptyHarness(), {}, { x: 64, y: 80 }).place).toMatchObject({ x: 64, y: 80, pinned: true });
+});
