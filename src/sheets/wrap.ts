@@ -19,6 +19,7 @@ export function wrapText(text: string, size: number, weight: Weight, width: numb
       line = word;
       while (textWidth(line, size, weight) > width) {
         const head = headThatFits(line, size, weight, width);
+        if (head === line) break;
         lines.push(head);
         line = line.slice(head.length);
       }
