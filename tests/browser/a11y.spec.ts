@@ -1,0 +1,144 @@
+import { joinedPlugs, twoPlugs } from "./harnesses.ts";
+import { type EditorPage, expect, expectAccessible, test } from "./page.ts";
+
+type View = { readonly name: string; readonly show: (editor: EditorPage) => Promise<void> };
+
+const key = (keys: string) => (editor: EditorPage) => editor.page.keyboard.press(keys);
+const closed = async (editor: EditorPage) => {
+  await editor.page.keyboard.press("Escape");
+  await expect(editor.page.getByRole("dialog")).toHaveCount(0);
+};
+const dialog = (name: string, keys: string): View => ({
+  name,
+  show: async (editor) => {
+    await editor.page.keyboard.press(keys);
+    await expect(editor.page.getByRole("dialog")).toBeVisible();
+  },
+});
+
+/** Each view is shown, looked at, and closed again with Escape. */
+const DIALOGS: readonly View[] = [
+  dialog("everything that can be done", "Control+k"),
+  dialog("find", "Control+f"),
+  dialog("keys and first steps", "F1"),
+  dialog("print", "Control+p"),
+  dialog("recent harnesses", "Alt+r"),
+  dialog("samples", "Alt+s"),
+  {
+    name: "a new connector",
+    show: async (editor) => {
+      await editor.run("Add a connector");
+      await expect(editor.page.getByRole("dialog")).toBeVisible();
+    },
+  },
+  {
+    name: "a new connector, refused",
+    show: async (editor) => {
+      await editor.run("Add a connector");
+      await editor.page.getByRole("radio", { name: /pasted/ }).check();
+      await editor.page.getByLabel(/Rows from a spreadsheet/).fill("1\tground\tBK\n2\tsomething\tRD/WH");
+      await editor.page.getByRole("button", { name: /^Add X\d+$/ }).click();
+      await expect(editor.page.getByRole("dialog")).toContainText("Say which side it belongs to");
+    },
+  },
+  {
+    name: "a file that cannot be read",
+    show: async (editor) => {
+      await editor.chooseFile("bad.harness.json", '{"format": "pigtail-harness", "formatVersion": 1}');
+      await expect(editor.dialog("bad.harness.json cannot be opened")).toBeVisible();
+    },
+  },
+  {
+    name: "the menu of files",
+    show: (editor) => editor.header.getByRole("button", { name: /: file$/ }).click(),
+  },
+];
+
+const WIDE: readonly View[] = [
+  { name: "the drawing and its findings", show: async (editor) => expect(editor.findings).toBeVisible() },
+  {
+    name: "the wire table",
+    show: async (editor) => {
+      await key("Alt+w")(editor);
+      await expect(editor.wires).toBeVisible();
+    },
+  },
+  {
+    name: "details of a part",
+    show: async (editor) => {
+      await editor.part("X1").click({ position: { x: 20, y: 12 } });
+      await key("i")(editor);
+      await expect(editor.page.getByRole("heading", { level: 3 }).first()).toContainText("X1");
+    },
+  },
+  {
+    name: "a text edited in place",
+    show: async (editor) => {
+      await editor.page.getByLabel("Drawing", { exact: true }).focus();
+      await key("F2")(editor);
+      await expect(editor.page.getByRole("textbox", { name: "Designation of X1" })).toBeFocused();
+    },
+  },
+  {
+    name: "the menu of the drawing",
+    show: async (editor) => {
+      await key("Escape")(editor);
+      await key("Shift+F10")(editor);
+      await expect(editor.page.getByRole("menu")).toBeVisible();
+    },
+  },
+];
+
+async function inTheDark(editor: EditorPage): Promise<void> {
+  await editor.run("Dark: for the workshop");
+  await expect(editor.page.locator("html")).toHaveAttribute("data-theme", "workshop");
+}
+
+for (const theme of ["paper", "workshop"] as const) {
+  // What differs between the two is contrast alone.
+  const rules = theme === "workshop" ? (["color-contrast"] as const) : undefined;
+
+  test(`axe finds nothing wrong with the page, ${theme}`, async ({ editor }) => {
+    test.setTimeout(120_000);
+    await editor.open();
+    if (theme === "workshop") await inTheDark(editor);
+    await expectAccessible(editor.page, "an empty sheet", rules);
+    await editor.openHarness(twoPlugs());
+    await expect(editor.part("X1")).toBeVisible();
+    for (const { name, show } of WIDE) {
+      await test.step(name, async () => {
+        await show(editor);
+        await expectAccessible(editor.page, name, rules);
+      });
+    }
+  });
+
+  test(`axe finds nothing wrong with any dialog, ${theme}`, async ({ editor }) => {
+    test.setTimeout(120_000);
+    await editor.open();
+    if (theme === "workshop") await inTheDark(editor);
+    await editor.openHarness(joinedPlugs());
+    await expect(editor.part("X1")).toBeVisible();
+    for (const { name, show } of DIALOGS) {
+      await test.step(name, async () => {
+        await show(editor);
+        await expectAccessible(editor.page, name, rules);
+        await closed(editor);
+      });
+    }
+  });
+}
+
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  test("axe finds nothing wrong with any view", async ({ editor }) => {
+    test.setTimeout(120_000);
+    await editor.open();
+    await expectAccessible(editor.page, "an empty sheet");
+    await editor.openHarness(twoPlugs());
+    for (const name of ["Drawing", "Findings", "Wires", "Details"]) {
+      await editor.page.getByRole("navigation").getByRole("button", { name }).tap();
+      await expectAccessible(editor.page, name);
+    }
+  });
+});

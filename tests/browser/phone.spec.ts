@@ -1,0 +1,96 @@
+import type { Locator } from "@playwright/test";
+import { twoPlugs } from "./harnesses.ts";
+import { type EditorPage, expect, middleOf, test } from "./page.ts";
+
+test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
+
+async function tap(editor: EditorPage, thing: Locator): Promise<void> {
+  const { x, y } = await middleOf(thing);
+  await editor.page.touchscreen.tap(x, y);
+}
+
+const view = (editor: EditorPage, name: string) =>
+  editor.page.getByRole("navigation", { name: "What is shown" }).getByRole("button", { name });
+
+async function openOnPhone(editor: EditorPage): Promise<void> {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  await expect(editor.part("X1")).toBeVisible();
+}
+
+test("one thing at a time: drawing, findings, wires, details", async ({ editor }) => {
+  const { page } = editor;
+  await openOnPhone(editor);
+  await view(editor, "Findings").tap();
+  const found = page.getByRole("listitem").filter({ hasText: "X1.3" }).first();
+  await expect(found).toBeVisible();
+  await found.getByRole("button", { name: /^Show on the drawing/ }).tap();
+  await expect(editor.contact("X1.3")).toBeVisible();
+  await view(editor, "Wires").tap();
+  await expect(editor.wires).toBeVisible();
+  await view(editor, "Details").tap();
+  await expect(page.getByRole("heading", { level: 3 }).first()).toBeVisible();
+  await view(editor, "Drawing").tap();
+  await expect(editor.part("X1")).toBeVisible();
+});
+
+test("two contacts are joined by two taps, and the trace is said", async ({ editor }) => {
+  await openOnPhone(editor);
+  await view(editor, "Findings").tap();
+  await editor.page
+    .getByRole("button", { name: /^Show on the drawing.*X1\.3/ })
+    .first()
+    .tap();
+  await expect(editor.contact("X1.3")).toBeVisible();
+  await tap(editor, editor.contact("X1.3"));
+  await expect(editor.status).toContainText("Lead from X1.3");
+  await editor.run("Show the whole drawing");
+  await tap(editor, editor.contact("X2.3"));
+  await expect(editor.contact("X2.3")).toHaveAccessibleName(/joined by W\d+/);
+});
+
+test("two fingers zoom, one finger moves the paper", async ({ editor }) => {
+  const { page } = editor;
+  await openOnPhone(editor);
+  const client = await page.context().newCDPSession(page);
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...points: (readonly [number, number])[]) =>
+    client.send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints: points.map(([x, y], id) => ({ x, y, id })),
+    });
+  const before = await editor.part("X1").boundingBox();
+  await touch("touchStart", [150, 300], [240, 300]);
+  for (let step = 1; step <= 8; step++)
+    await touch("touchMove", [150 - 8 * step, 300], [240 + 8 * step, 300]);
+  await touch("touchEnd");
+  await expect
+    .poll(async () => (await editor.part("X1").boundingBox())?.width ?? 0)
+    .toBeGreaterThan(1.5 * (before?.width ?? 0));
+  const zoomed = await editor.part("X1").boundingBox();
+  await touch("touchStart", [200, 640]);
+  for (let step = 1; step <= 8; step++) await touch("touchMove", [200, 640 - 10 * step]);
+  await touch("touchEnd");
+  await expect
+    .poll(async () => (await editor.part("X1").boundingBox())?.y ?? 0)
+    .toBeLessThan((zoomed?.y ?? 0) - 50);
+  await expect(editor.header.getByRole("button", { name: "Undo" })).toHaveAttribute("aria-disabled", "true");
+});
+
+test("nothing is cut off at the side, and what a finger presses is 44 pixels", async ({ editor }) => {
+  const { page } = editor;
+  await openOnPhone(editor);
+  for (const name of ["Drawing", "Findings", "Wires", "Details"]) {
+    await view(editor, name).tap();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(wide, name).toBeLessThanOrEqual(0);
+    const small = await page
+      .locator("header button:visible, nav button:visible, .finding-buttons button:visible")
+      .evaluateAll((buttons) =>
+        buttons
+          .map((button) => ({ name: button.textContent, box: button.getBoundingClientRect() }))
+          .filter(({ box }) => box.width < 44 || box.height < 44)
+          .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
+      );
+    expect(small, name).toEqual([]);
+  }
+});
