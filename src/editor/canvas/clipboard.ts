@@ -1,5 +1,6 @@
 import { copyFragment, type Fragment, insertFragment, readFragment } from "../../graph/edits/copy.ts";
 import { snap } from "../../layout/geometry/shape.ts";
+import { offerRows } from "../housing/offer-rows.ts";
 import type { Editor } from "../state/store.ts";
 import { canvasOf } from "./canvas-store.ts";
 
@@ -33,12 +34,16 @@ export async function pasteFromClipboard(editor: Editor): Promise<void> {
   await pasteText(editor, text);
 }
 
-/** @returns whether the text was a piece of a harness */
+/** @returns whether the text was a piece of a harness, or rows for the connector that is selected */
 export async function pasteText(editor: Editor, text: string): Promise<boolean> {
   const { say } = editor.getState();
   const fragment = await readFragment(text);
   if (!fragment) {
-    say("The clipboard holds no part of a harness. Copy parts on a drawing first.", "refused");
+    if (offerRows(editor, text)) return true;
+    say(
+      "The clipboard holds no part of a harness. To paste rows, select the connector they belong to.",
+      "refused",
+    );
     return false;
   }
   const centre = canvasOf(editor).view?.centre() ?? { x: 0, y: 0 };

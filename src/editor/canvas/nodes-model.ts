@@ -19,7 +19,9 @@ export function nodesOf(scene: Scene, before: readonly PartNodeType[]): PartNode
   const nodes: PartNodeType[] = [];
   for (const placed of scene.parts.values()) {
     const old = known.get(placed.part.id);
-    if (old && samePlaced(old.data.placed, placed)) {
+    const alike = old && sameLook(old.data.placed, placed);
+    // The kept data may have been made for another place: where the node stands is what counts.
+    if (old && alike && old.position.x === placed.x && old.position.y === placed.y) {
       nodes.push(old);
       continue;
     }
@@ -28,7 +30,7 @@ export function nodesOf(scene: Scene, before: readonly PartNodeType[]): PartNode
       id: placed.part.id,
       type: "part",
       position: { x: placed.x, y: placed.y },
-      data: old && sameLook(old.data.placed, placed) ? old.data : { placed },
+      data: old && alike ? old.data : { placed },
       width,
       height,
       measured: { width, height },
@@ -44,10 +46,6 @@ export function nodesOf(scene: Scene, before: readonly PartNodeType[]): PartNode
   }
   const unchanged = nodes.length === before.length && nodes.every((node, index) => node === before[index]);
   return unchanged ? (before as PartNodeType[]) : nodes;
-}
-
-function samePlaced(a: PlacedPart, b: PlacedPart): boolean {
-  return a.x === b.x && a.y === b.y && sameLook(a, b);
 }
 
 /** Whether two placed parts are drawn alike, wherever they stand. */

@@ -63,6 +63,8 @@ test("a part that stands as before is the very same node", () => {
     before,
   );
   expect(moved.map((node, index) => node === before[index])).toEqual([true, false, true]);
+  // And back again, as undo does.
+  expect(nodesOf(scene, moved).map((node) => node.position)).toEqual(before.map((node) => node.position));
 });
 
 test("neighbours of one look become one element, texts and fills stay apart, and the order is kept", () => {
