@@ -17,14 +17,14 @@ export function registerFileCommands(files: Files): void {
       id: "file-recent",
       name: "Recent harnesses…",
       group: "file",
-      keys: ["Alt+r"],
+      keys: ["Alt+o"],
       run: () => files.show("recent"),
     },
     {
       id: "file-samples",
       name: "Samples…",
       group: "file",
-      keys: ["Alt+s"],
+      keys: ["Alt+e"],
       run: () => files.show("samples"),
     },
   );

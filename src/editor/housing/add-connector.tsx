@@ -1,14 +1,22 @@
 import { type FormEvent, type ReactNode, useId, useState } from "react";
+import { PINOUTS, type Pinout } from "../../catalogue/pinouts.ts";
 import type { JobSide } from "../../graph/harness.ts";
 import type { ColumnRole } from "../../match/read-columns.ts";
 import { Dialog } from "../shell/dialog.tsx";
 import { closeDialog, openDialog } from "../shell/dialogs.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
-import { addConnector, type ConnectorDraft, type DraftProblems, emptyDraft } from "./new-connector.ts";
+import {
+  addConnector,
+  type ConnectorDraft,
+  type DraftProblems,
+  emptyDraft,
+  fromPinout,
+} from "./new-connector.ts";
+import { PinoutField } from "./pinout-field.tsx";
 import { RowsField, useRows } from "./rows-preview.tsx";
 import "./housing.css";
 
-type Way = "count" | "rows";
+type Way = "count" | "pinout" | "rows";
 
 /** Asks for everything a new connector must state. */
 export default function AddConnector(props: {
@@ -20,6 +28,7 @@ export default function AddConnector(props: {
   const harness = useEditor((state) => state.history.present);
   const [draft, setDraft] = useState<ConnectorDraft>(() => emptyDraft(harness, props.side));
   const [way, setWay] = useState<Way>("count");
+  const [pinout, setPinout] = useState<Pinout>(PINOUTS[0]!);
   const [text, setText] = useState("");
   const [columns, setColumns] = useState<readonly ColumnRole[] | null>(null);
   const [problems, setProblems] = useState<DraftProblems>({});
@@ -34,8 +43,15 @@ export default function AddConnector(props: {
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const { history, derived, dispatch, select } = editor.getState();
-    const cavities = way === "rows" ? read.rows.map((row) => row.cavity) : [];
-    const result = addConnector(history.present, derived.scene, { ...draft, cavities }, props.at);
+    const { side, view } = draft;
+    const filled =
+      way === "rows"
+        ? { cavities: read.rows.map((row) => row.cavity) }
+        : way === "pinout"
+          ? // Without a side or a view the draft is refused; which ones are stood in for does not matter then.
+            fromPinout(pinout, side ?? pinout.side, view ?? "wire-side")
+          : {};
+    const result = addConnector(history.present, derived.scene, { ...draft, ...filled }, props.at);
     if (!result.ok) {
       setProblems(result.problems);
       const form = event.currentTarget;
@@ -48,7 +64,7 @@ export default function AddConnector(props: {
     else closeDialog();
   };
   return (
-    <Dialog heading={headingOf(props.side)} onClose={closeDialog} wide={way === "rows"}>
+    <Dialog heading={headingOf(props.side)} onClose={closeDialog} wide={way !== "count"}>
       <form onSubmit={submit} noValidate>
         <Choice
           name="It belongs to"
@@ -91,10 +107,12 @@ export default function AddConnector(props: {
           value={way}
           choices={[
             ["count", "counted", "numbered from 1; fill them in later"],
+            ["pinout", "of a usual pinout", "radio blocks and trailer sockets"],
             ["rows", "pasted", "rows of a spreadsheet or a chart"],
           ]}
           onChoose={setWay}
         />
+        {way === "pinout" && <PinoutField pinout={pinout} side={draft.side} onPinout={setPinout} />}
         {way === "rows" && (
           <RowsField
             text={text}
@@ -117,13 +135,15 @@ export default function AddConnector(props: {
               onText={(count) => set({ count })}
             />
           )}
-          <TextField
-            name="Rows of the face"
-            value={draft.rows}
-            why={problems.rows}
-            numeric
-            onText={(rows) => set({ rows })}
-          />
+          {!(way === "pinout" && pinout.face) && (
+            <TextField
+              name="Rows of the face"
+              value={draft.rows}
+              why={problems.rows}
+              numeric
+              onText={(rows) => set({ rows })}
+            />
+          )}
         </div>
         {way === "rows" && problems.count && (
           <p className="field-why" role="alert">

@@ -1,6 +1,7 @@
+import { cavitiesOf, type Pinout } from "../../catalogue/pinouts.ts";
 import type { Edit } from "../../graph/edits/edit.ts";
 import { group } from "../../graph/edits/edit.ts";
-import type { CavityRow } from "../../graph/edits/housing.ts";
+import { type CavityRow, mirrored } from "../../graph/edits/housing.ts";
 import type { Cavity, Connector, Harness, JobSide, PartId } from "../../graph/harness.ts";
 import { faceRows, makeCavity, makePart, makePlace, Names } from "../../graph/make.ts";
 import type { Scene } from "../../layout/scene.ts";
@@ -21,6 +22,7 @@ export type ConnectorDraft = {
   /** A pinout's own face, as contact numbers; `null` numbers the rows left to right. */
   readonly face: Connector["rows"] | null;
   readonly chart: Connector["chart"];
+  readonly shell: string | null;
 };
 
 export type DraftProblems = Partial<Record<"side" | "designation" | "view" | "count" | "rows", string>>;
@@ -36,6 +38,22 @@ export function emptyDraft(harness: Harness, side: JobSide | null): ConnectorDra
     cavities: [],
     face: null,
     chart: null,
+    shell: null,
+  };
+}
+
+/** What a usual pinout fills in, as it stands on the chosen side and is seen from the chosen view. */
+export function fromPinout(
+  pinout: Pinout,
+  side: JobSide,
+  view: Connector["view"],
+): Pick<ConnectorDraft, "cavities" | "face" | "chart" | "shell"> {
+  const { face } = pinout;
+  return {
+    cavities: cavitiesOf(pinout, side),
+    face: face && (face.view === view ? face.rows : mirrored(face.rows)),
+    chart: { title: pinout.title, edition: "", date: "", measured: false },
+    shell: pinout.shell,
   };
 }
 
@@ -68,7 +86,7 @@ export function addConnector(
   }
   const { side, view } = draft;
   if (!side || !view || Object.keys(problems).length > 0) return { ok: false, problems };
-  const cavities = cavitiesOf(draft, count);
+  const cavities = draftCavities(draft, count);
   const names = new Names(harness);
   const part = makePart("connector", names.part(), designation, {
     name: draft.name.trim(),
@@ -77,6 +95,7 @@ export function addConnector(
     cavities,
     rows: draft.face ?? faceRows(cavities.length, Math.min(rowCount, cavities.length)),
     chart: draft.chart,
+    shell: draft.shell,
   });
   const spot = at ?? connectorSpot(scene, part);
   const place = makePlace(spot.x, spot.y, at !== null);
@@ -87,7 +106,7 @@ export function addConnector(
   };
 }
 
-function cavitiesOf(draft: ConnectorDraft, count: number): readonly Cavity[] {
+function draftCavities(draft: ConnectorDraft, count: number): readonly Cavity[] {
   if (draft.cavities.length === 0) {
     return Array.from({ length: count }, (_, index) => makeCavity(String(index + 1)));
   }

@@ -18,7 +18,7 @@ export function FirstMoves() {
           <Housing />
           <div>
             <h3>Put down a connector</h3>
-            <p>Count its cavities and fill them in, or paste the rows of its chart.</p>
+            <p>Take a usual pinout, paste the rows of its chart, or count its cavities.</p>
           </div>
         </li>
         <li>

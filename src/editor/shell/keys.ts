@@ -1,3 +1,4 @@
+import { pasteText } from "../canvas/clipboard.ts";
 import { keysOf, runKeys } from "../commands/command.ts";
 import type { Editor } from "../state/store.ts";
 
@@ -13,6 +14,12 @@ export function listenForKeys(editor: Editor): void {
     if (target?.closest("dialog[open], [role=dialog], [role=alertdialog], [role=menu]")) return;
     if (target && takesText(target) && !passesText(keys)) return;
     if (runKeys(editor, keys)) event.preventDefault();
+  });
+  // With the focus on nothing a paste is meant for the drawing.
+  window.addEventListener("paste", (event) => {
+    if (event.defaultPrevented || event.target !== document.body) return;
+    event.preventDefault();
+    void pasteText(editor, event.clipboardData?.getData("text/plain") ?? "");
   });
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { addConnector, emptyDraft } from "../../../src/editor/housing/new-connector.ts";
+import { ISO_10487_A } from "../../../src/catalogue/pinouts.ts";
+import { addConnector, emptyDraft, fromPinout } from "../../../src/editor/housing/new-connector.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Connector, Harness } from "../../../src/graph/harness.ts";
 import { emptyHarness } from "../../../src/graph/make.ts";
@@ -78,4 +79,22 @@ test("vehicle left, equipment right, none over another", () => {
 
 test("where a place was pointed at it goes there and stays", () => {
   expect(added(emptyHarness(), {}, { x: 64, y: 80 }).place).toMatchObject({ x: 64, y: 80, pinned: true });
+});
+
+test("a usual pinout is turned about for the vehicle, and mirrored for the other view", () => {
+  const own = fromPinout(ISO_10487_A, "equipment", "wire-side");
+  const vehicle = fromPinout(ISO_10487_A, "vehicle", "mating-face");
+  expect(own.face).toEqual([
+    [1, 3, 5, 7],
+    [2, 4, 6, 8],
+  ]);
+  expect(vehicle.face).toEqual([
+    [7, 5, 3, 1],
+    [8, 6, 4, 2],
+  ]);
+  expect(own.cavities[3]).toMatchObject({ label: "A4", function: "constant-feed", direction: "takes" });
+  expect(vehicle.cavities[3]).toMatchObject({ label: "A4", direction: "gives", lead: null });
+  const { part } = added(emptyHarness(), vehicle);
+  expect(part).toMatchObject({ shell: "ISO 10487 A", chart: { measured: false } });
+  expect(part.cavities).toHaveLength(8);
 });
