@@ -1,9 +1,11 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
-import type { PartId, WireId } from "../../src/graph/harness.ts";
-import { emptyHarness, makePart, makeWire } from "../../src/graph/make.ts";
+import { describe, expect, test, vi } from "vitest";
+import { Build } from "../build.ts";
 import { folder, pigtail, sample } from "./pigtail.ts";
+
+// Each of these starts a process of its own, which on a busy machine takes seconds.
+vi.setConfig({ testTimeout: 120_000 });
 
 const clean = sample("wren-receiver-adapter");
 const faulty = sample("wren-receiver-adapter-faults");
@@ -51,17 +53,14 @@ describe("pigtail check", () => {
     );
   });
 
-  test("--fail-on sets how bad a finding has to be: a swapped speaker pair alone is weak", async () => {
-    const file = join(folder(), "weak.harness.json");
-    writeFileSync(file, JSON.stringify(tidyHarness()));
-    const codes = await Promise.all(
-      ["danger", "weak", "tidy"].map(
-        async (severity) => (await pigtail(["check", file, "--fail-on", severity])).code,
-      ),
+  test("--fail-on sets how bad a finding has to be; unless told, what is only tidy does not count", async () => {
+    const file = join(folder(), "tidy.harness.json");
+    writeFileSync(file, JSON.stringify(new Build().wire("loose", "loose").harness));
+    const ends = await Promise.all(
+      [[], ["--fail-on", "tidy"]].map((more) => pigtail(["check", file, ...more])),
     );
-    expect(codes).toEqual([0, 0, 1]);
-    expect((await pigtail(["check", file])).code).toBe(0);
-    expect((await pigtail(["check", faulty, "--fail-on", "danger"])).code).toBe(1);
+    expect(ends.map(({ code }) => code)).toEqual([0, 1]);
+    for (const { out } of ends) expect(out).toContain("1 finding: 1 tidy");
   });
 
   test("reads the standard input", async () => {
@@ -69,69 +68,51 @@ describe("pigtail check", () => {
     expect([code, (JSON.parse(out) as { file: string }).file]).toEqual([1, "-"]);
   });
 
-  test("a file that cannot be read is told by line and column and gives 2; the others are still checked", async () => {
-    const file = join(folder(), "bad.harness.json");
-    writeFileSync(file, readFileSync(clean, "utf8").replace('"view": "wire-side"', '"view": "left"'));
-    const { code, out, errors } = await pigtail(["check", file, faulty]);
+  test("files that cannot be read are told by line and column and give 2; the others are still checked", async () => {
+    const cwd = folder();
+    const bad: readonly (readonly [string, string | Uint8Array, RegExp])[] = [
+      [
+        "view",
+        readFileSync(clean, "utf8").replace('"view": "wire-side"', '"view": "left"'),
+        /^view:\d+:\d+: parts\.p:X1\.view: found "left"; expected one of .* → .* \[wrong-value\]$/,
+      ],
+      ["nothing", "", /^nothing: found an empty file/],
+      ["no-json", '{\n  "a": }', /^no-json:2:8: found "}"; expected a value\. →/],
+      ["other-json", "[]", /^other-json:1:1: found a list of 0; expected an object with "format"/],
+      ["utf-16", new Uint8Array([0xff, 0xfe, 0x7b, 0]), /^utf-16: this is not UTF-8 text/],
+      ["steering", '{"format": "\\u001b[2J\\u009b"}', /^steering:1:1: found "format": "[^\p{Cc}]*"/u],
+      ["missing", "", /^missing: there is no such file/],
+      ["folder", "", /^folder: this is a folder/],
+    ];
+    for (const [name, content] of bad) {
+      if (name === "folder") mkdirSync(join(cwd, name));
+      else if (name !== "missing") writeFileSync(join(cwd, name), content);
+    }
+    const { code, out, errors } = await pigtail(["check", ...bad.map(([name]) => name), faulty], { cwd });
     expect(code).toBe(2);
     expect(out).toContain("8 findings");
-    expect(errors).toMatch(
-      /bad\.harness\.json:\d+:\d+: parts\.p:X1\.view: found "left"; expected one of .*\[wrong-value\]\n$/,
-    );
+    const lines = errors.trimEnd().split("\n");
+    expect(lines).toHaveLength(bad.length);
+    for (const [index, [, , message]] of bad.entries()) {
+      expect(lines[index]).toMatch(message);
+      expect(lines[index]).not.toMatch(/\p{Cc}/u);
+    }
   });
 
-  test.each<[string, string | Uint8Array, RegExp]>([
-    ["nothing", "", /^bad\.json: found an empty file/],
-    ["no JSON", '{\n  "a": }', /^bad\.json:2:8: found "}"; expected a value\. →/],
-    ["another JSON", "[]", /^bad\.json:1:1: found a list of 0; expected an object with "format"/],
-    ["no UTF-8", new Uint8Array([0xff, 0xfe, 0x7b, 0]), /^bad\.json: this is not UTF-8 text/],
-    [
-      "words that steer a terminal",
-      '{"format": "\\u001b[2J\\u009b"}',
-      /^bad\.json:1:1: found "format": "[^\p{Cc}]*"/u,
-    ],
-  ])("%s in a file", async (_name, content, message) => {
-    const cwd = folder();
-    writeFileSync(join(cwd, "bad.json"), content);
-    const { code, out, errors } = await pigtail(["check", "bad.json"], { cwd });
-    expect(errors).toMatch(message);
-    expect(errors.trimEnd()).not.toMatch(/[^\P{Cc}\n]/u);
-    expect([code, out]).toEqual([2, ""]);
-  });
-
-  test("no file, a folder, and arguments that it does not know", async () => {
-    const cwd = folder();
+  test("no file, and arguments that it does not know", async () => {
     const ends = await Promise.all(
-      [
-        ["check"],
-        ["check", "none.json"],
-        ["check", "."],
-        ["check", clean, "--fast"],
-        ["check", clean, "--fail-on", "bad"],
-      ].map((args) => pigtail(args, { cwd })),
+      [["check"], ["check", clean, "--fast"], ["check", clean, "--fail-on", "bad"]].map((args) =>
+        pigtail(args),
+      ),
     );
-    expect(ends.map(({ code }) => code)).toEqual([2, 2, 2, 2, 2]);
-    expect(ends.map(({ out }) => out).join("")).toBe("");
+    expect(ends.map(({ code, out }) => [code, out])).toEqual([
+      [2, ""],
+      [2, ""],
+      [2, ""],
+    ]);
     const said = ends.map(({ errors }) => errors);
     expect(said[0]).toContain("Usage: pigtail check FILE…");
-    expect(said[1]).toBe("none.json: there is no such file or folder.\n");
-    expect(said[2]).toContain("this is a folder");
-    expect(said[3]).toContain("--fast");
-    expect(said[4]).toContain("--fail-on is one of danger, fault, weak, tidy");
+    expect(said[1]).toContain("--fast");
+    expect(said[2]).toContain("--fail-on is one of danger, fault, weak, tidy");
   });
 });
-
-/** Two parts of one designation: tidy, and nothing else. */
-function tidyHarness() {
-  const ids = ["p:1", "p:2"] as PartId[];
-  const [a, b] = ids as [PartId, PartId];
-  const parts = Object.fromEntries(
-    ids.map((id) => [id, makePart("ground", id, "XE1", { surface: "bare-metal" })]),
-  );
-  const id = "w:1" as WireId;
-  const wire = makeWire(id, "W1", [
-    { part: a, contact: 1 },
-    { part: b, contact: 1 },
-  ]);
-  return { ...emptyHarness(), parts, wires: { [id]: wire } };
-}

@@ -9,11 +9,14 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { SAMPLE_LIST } from "../../samples/list.ts";
 import { emptyHarness } from "../../src/graph/make.ts";
 import { parse, serialise } from "../../src/graph/parse/parse.ts";
 import { folder, pigtail, sample } from "./pigtail.ts";
+
+// Each of these starts a process of its own, which on a busy machine takes seconds.
+vi.setConfig({ testTimeout: 120_000 });
 
 const clean = sample("wren-receiver-adapter");
 
@@ -129,7 +132,7 @@ describe("pigtail draw", () => {
     expect([...png!.subarray(0, 4)]).toEqual([0x89, 0x50, 0x4e, 0x47]);
     expect(readFileSync(source, "utf8")).toBe(before);
     expect(readdirSync(cwd).sort()).toEqual(["a.pdf", "b.svg", "c.PNG"]);
-  }, 120_000);
+  });
 
   test("refuses to guess, and an empty harness, before anything is written", async () => {
     const cwd = folder();
@@ -138,19 +141,18 @@ describe("pigtail draw", () => {
       [
         ["draw", clean],
         ["draw", clean, "-o", "a.bmp"],
-        ["draw", clean, "-o", "a.pdf", "--portrait", "--landscape"],
         ["draw", clean, "-o", "a.pdf", "--size", "A9"],
         ["draw", "empty.json", "-o", "a.pdf"],
         ["draw", clean, "-o", "no/such/a.svg"],
       ].map((args) => pigtail(args, { cwd })),
     );
-    expect(ends.map(({ code }) => code)).toEqual([2, 2, 2, 2, 2, 2]);
+    expect(ends.map(({ code }) => code)).toEqual([2, 2, 2, 2, 2]);
     expect(ends[1]!.errors).toContain(".pdf, .svg or .png");
-    expect(ends[3]!.errors).toContain("A4, A3, Letter, Tabloid");
-    expect(ends[4]!.errors).toContain("nothing to draw");
-    expect(ends[5]!.errors).toContain("no/such/a.svg could not be written: there is no such file or folder.");
+    expect(ends[2]!.errors).toContain("A4, A3, Letter, Tabloid");
+    expect(ends[3]!.errors).toContain("nothing to draw");
+    expect(ends[4]!.errors).toContain("no/such/a.svg could not be written: there is no such file or folder.");
     expect(readdirSync(cwd)).toEqual(["empty.json"]);
-  }, 120_000);
+  });
 });
 
 describe("writing", () => {
