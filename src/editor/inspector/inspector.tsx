@@ -12,7 +12,8 @@ export default function Inspector() {
   const selection = useEditor((state) => state.selection);
   const parts = [...selection.parts].flatMap((id) => harness.parts[id] ?? []);
   const wires = [...selection.wires].flatMap((id) => harness.wires[id] ?? []);
-  const standsOn = selection.contact ? harness.parts[selection.contact.part] : undefined;
+  const onWire = wires.length === 1 && parts.length === 0;
+  const standsOn = selection.contact && !onWire ? harness.parts[selection.contact.part] : undefined;
   const [part] = parts.length ? parts : standsOn ? [standsOn] : [];
   const [wire] = wires;
   return (

@@ -8,7 +8,8 @@ import type { Pointed, Selection } from "../state/store.ts";
 /** What a line at the foot of the page says of the thing pointed at, or else of what is selected. */
 export function traceWords(harness: Harness, traced: Traced, pointed: Pointed, selection: Selection): string {
   const [onlyWire] = selection.wires.size === 1 && selection.parts.size === 0 ? selection.wires : [];
-  const at = pointed ?? selection.contact ?? (onlyWire ? { wire: onlyWire } : null);
+  // The keyboard stands on a wire and remembers the contact it came from: the wire is meant.
+  const at = pointed ?? (onlyWire ? { wire: onlyWire } : selection.contact);
   if (at) {
     if ("wire" in at) {
       const wire = harness.wires[at.wire];
