@@ -11,7 +11,7 @@ const LINE = 11.5;
 const PAD = 8;
 /** Room beside the title block that is worth writing in. */
 const LEAST_BESIDE = units(60);
-const NOTES_ABOVE = units(27);
+const NOTES_ABOVE = units(32);
 
 /** Common practice, no source; the vehicle maker's own instructions come first. */
 export const CAUTIONS =

@@ -109,7 +109,7 @@ function connectorLines(part: Connector, harness: Harness): string[] {
   const what = [
     belongsWords(part, module),
     part.shell && `shell ${part.shell}`,
-    part.keying && `key ${part.keying}`,
+    part.keying && `keying ${part.keying}`,
     mate && `mated with ${mate}`,
   ];
   const { chart } = part;

@@ -9,7 +9,7 @@ export function wrapText(text: string, size: number, weight: Weight, width: numb
   const lines: string[] = [];
   for (const paragraph of text.split(/\r\n|[\r\n]/)) {
     let line = "";
-    for (const word of printable(paragraph).split(" ")) {
+    for (const word of wordsOf(paragraph)) {
       const longer = line === "" ? word : `${line} ${word}`;
       if (textWidth(longer, size, weight) <= width) {
         line = longer;
@@ -29,6 +29,11 @@ export function wrapText(text: string, size: number, weight: Weight, width: numb
   return lines;
 }
 
+/** Words of a text. A sign stays with its word: "front left +" must not lose its polarity at a line's end. */
+function wordsOf(text: string): string[] {
+  return printable(text).split(/ (?![+−](?: |$))/);
+}
+
 /** The longest beginning of a word that fits; one character at least, so that wrapping always ends. */
 function headThatFits(word: string, size: number, weight: Weight, width: number): string {
   let head = "";
@@ -41,10 +46,5 @@ function headThatFits(word: string, size: number, weight: Weight, width: number)
 
 /** The width of the widest word of a text. */
 export function widestWord(text: string, size: number, weight: Weight): number {
-  return Math.max(
-    0,
-    ...printable(text)
-      .split(" ")
-      .map((word) => textWidth(word, size, weight)),
-  );
+  return Math.max(0, ...wordsOf(text).map((word) => textWidth(word, size, weight)));
 }

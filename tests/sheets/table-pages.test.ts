@@ -128,3 +128,8 @@ describe("wrapText", () => {
     expect(wrapText("", 10, "regular", 50)).toEqual([""]);
   });
 });
+
+test("a sign stays with its word", () => {
+  const width = textWidth("speaker front left", 10, "regular") + 1;
+  expect(wrapText("speaker front left +", 10, "regular", width)).toEqual(["speaker front", "left +"]);
+});

@@ -28,6 +28,29 @@ export const CAPS: Readonly<Record<Cap["method"], Joint>> = {
   unknown: { letter: "?", words: "cap not stated" },
 };
 
+const COVER_WORDS: Readonly<Record<Splice["cover"], string>> = {
+  "adhesive-sleeve": "sleeve with adhesive",
+  sleeve: "sleeve",
+  tape: "tape",
+  housing: "housing",
+  none: "nothing",
+  unknown: "",
+};
+
+/** How a joint is made and covered, in words for a table. */
+export function jointWords(part: Splice): string {
+  const cover = COVER_WORDS[part.cover];
+  if (part.method === "solder-and-sleeve") {
+    const inSleeve = part.cover === "adhesive-sleeve" || part.cover === "sleeve";
+    return `soldered, ${inSleeve || cover === "" ? `in a ${cover || "sleeve"}` : `covered by ${cover}`}`;
+  }
+  // These bring their own housing.
+  const own = part.cover === "housing" && ["bullet-pair", "tap", "terminal-block"].includes(part.method);
+  return cover === "" || own
+    ? JOINTS[part.method].words
+    : `${JOINTS[part.method].words}, covered by ${cover}`;
+}
+
 const HALF = 16;
 const FILLED = { fill: "paper", stroke: inkStroke(RULE) } as const;
 

@@ -4,18 +4,9 @@ import { functionOf } from "../../catalogue/functions.ts";
 import { contactKey } from "../../graph/contacts.ts";
 import type { Colour, Part, PartId, Splice, Wire } from "../../graph/harness.ts";
 import type { Circuit } from "../../graph/trace.ts";
-import { JOINTS } from "../part-drawing/joint.ts";
+import { JOINTS, jointWords } from "../part-drawing/joint.ts";
 import { type Cell, cell, column, strong, type Table, type TableSource } from "./table.ts";
 import { partsInOrder, Whither } from "./whither.ts";
-
-const COVER_WORDS: Readonly<Record<Splice["cover"], string>> = {
-  "adhesive-sleeve": "sleeve with adhesive",
-  sleeve: "sleeve",
-  tape: "tape",
-  housing: "housing",
-  none: "not covered",
-  unknown: "",
-};
 
 /**
  * Every joint: the leads on its two sides, how it is made, the function, whether the colours differ, and the
@@ -39,10 +30,10 @@ export function jointTable(source: TableSource): Table {
       column("right", "Right lead", 14),
       column("right-colour", "Colour", 12),
       column("function", "Function", 24),
-      column("differ", "Colours", 18),
+      column("differ", "Colours", 10),
       column("trap", "Colour trap", 44),
       column("done", "Done", 6),
-      column("checked", "Checked", 8),
+      column("checked", "Check", 6),
     ],
     rows: splices.flatMap((splice) => jointRows(splice, source, whither, traps)),
   };
@@ -59,14 +50,13 @@ function jointRows(splice: Splice, source: TableSource, whither: Whither, traps:
   const found = traps.of(splice.id, [...left, ...right], circuit);
   return Array.from({ length: count }, (_, index) => {
     const first = index === 0;
-    const kind = [JOINTS[splice.method].words, COVER_WORDS[splice.cover]].filter((word) => word !== "");
     return [
       strong(first ? splice.designation : ""),
       ...leadCells(left[index], splice.id, whither),
-      cell(first ? `${JOINTS[splice.method].letter}  ${kind.join(", ")}` : ""),
+      cell(first ? `${JOINTS[splice.method].letter}  ${jointWords(splice)}` : ""),
       ...leadCells(right[index], splice.id, whither),
       cell(first ? whither.functionOf(circuit) : ""),
-      cell(first && differ ? "≠ colours differ" : ""),
+      cell(first && differ ? "≠ differ" : ""),
       cell(first && found.length > 0 ? `Trap: ${found.join("; ")}` : ""),
       cell(first ? "☐" : ""),
       cell(first ? "☐" : ""),

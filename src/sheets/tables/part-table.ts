@@ -4,7 +4,7 @@ import { nameKind } from "../../catalogue/describe.ts";
 import type { Harness, Part } from "../../graph/harness.ts";
 import { captionOf } from "../../layout/geometry/caption.ts";
 import { compareNames } from "../../rules/words.ts";
-import { CAPS, JOINTS } from "../part-drawing/joint.ts";
+import { CAPS, jointWords } from "../part-drawing/joint.ts";
 import { type Cell, cell, column, strong, type Table, type TableSource } from "./table.ts";
 import { partsInOrder } from "./whither.ts";
 
@@ -56,13 +56,13 @@ function describePart(part: Part): string {
         part.name,
         `${part.cavities.length}-way ${part.form === "housing" ? known(part.gender) || "housing" : known(part.form)}`,
         part.shell ? `shell ${part.shell}` : "",
-        part.keying ? `key ${part.keying}` : "",
+        part.keying ? `keying ${part.keying}` : "",
         part.belongsTo.side,
       );
     case "module":
       return join(part.name, part.role === "other" ? "" : part.role, part.side);
     case "splice":
-      return join(JOINTS[part.method].words, known(part.cover), part.name);
+      return join(jointWords(part), part.name);
     case "cap":
       return join(CAPS[part.method].words, part.name);
     case "ground":

@@ -167,7 +167,7 @@ describe("joint table", () => {
   const table = jointTable(source(harness));
 
   test("says where the colours differ, and which lead of the other chart is the trap", () => {
-    expect(column(table, "differ")).toEqual(["≠ colours differ", "≠ colours differ"]);
+    expect(column(table, "differ")).toEqual(["≠ differ", "≠ differ"]);
     expect(column(table, "trap")[0]).toBe(
       "Trap: X2.2 is RD too, switched feed; X1.2 is YE too, switched feed",
     );
