@@ -54,10 +54,10 @@ export function planWire(planner: Planner, from: Anchor, to: Anchor): number[] |
       to.dy,
     );
     if (middle) middle = swapped(middle);
-  } else if (from.dx !== 0) {
-    middle = oneBend(scene.zones, from.freeX, from.freeY, from.dx, to.freeX, to.freeY, to.dy);
   } else {
-    middle = oneBend(scene.zones, to.freeX, to.freeY, to.dx, from.freeX, from.freeY, from.dy);
+    const [level, upright] = from.dx !== 0 ? [from, to] : [to, from];
+    middle = oneBend(scene.zones, level, upright) ?? overTheTop(planner, level, upright);
+    if (middle && level === to) middle = backwards(middle);
   }
   if (!middle) return null;
   return [from.x, from.y, ...middle, to.x, to.y];
@@ -69,22 +69,44 @@ function swapped(points: number[]): number[] {
   return out;
 }
 
+function backwards(points: number[]): number[] {
+  const out: number[] = [];
+  for (let k = points.length - 2; k >= 0; k -= 2) out.push(points[k]!, points[k + 1]!);
+  return out;
+}
+
 /** A level end meets an upright end in one corner. */
-function oneBend(
-  field: Field,
-  levelX: number,
-  levelY: number,
-  levelDx: number,
-  uprightX: number,
-  uprightY: number,
-  uprightDy: number,
-): number[] | null {
-  if ((uprightX - levelX) * levelDx < 0 || (levelY - uprightY) * uprightDy < 0) return null;
-  const left = Math.min(levelX, uprightX);
-  const top = Math.min(levelY, uprightY);
-  if (!boxIsFree(field, left, levelY, Math.max(levelX, uprightX), levelY)) return null;
-  if (!boxIsFree(field, uprightX, top, uprightX, Math.max(levelY, uprightY))) return null;
-  return [uprightX, levelY];
+function oneBend(field: Field, level: Anchor, upright: Anchor): number[] | null {
+  const x = upright.freeX;
+  const y = level.freeY;
+  if ((x - level.freeX) * level.dx < 0 || (y - upright.freeY) * upright.dy < 0) return null;
+  if (!boxIsFree(field, Math.min(level.freeX, x), y, Math.max(level.freeX, x), y)) return null;
+  if (!boxIsFree(field, x, Math.min(y, upright.freeY), x, Math.max(y, upright.freeY))) return null;
+  return [x, y];
+}
+
+/** How far before an upright end a wire may turn into its line. */
+const APPROACH = 16;
+
+/** Up or down, along a row just before the upright end, and into it. */
+function overTheTop(planner: Planner, level: Anchor, upright: Anchor): number[] | null {
+  const { zones, zonesTurned } = planner.scene;
+  const { freeX: x, freeY: y, dy } = upright;
+  const next = dy < 0 ? nextLeft(zonesTurned, y, x, x) : nextRight(zonesTurned, y, x, x);
+  const row = y + (dy * Math.min(APPROACH, Math.abs(next - y))) / 2;
+  const towards = x >= level.freeX ? -1 : 1;
+  const middle = levelToLevel(
+    planner,
+    zones,
+    planner.rows,
+    level.freeX,
+    level.freeY,
+    level.dx,
+    x,
+    row,
+    towards,
+  );
+  return middle && middle.length > 0 ? [...middle, x, row] : null;
 }
 
 /** How far a level line reaches from its free point before it meets a zone: [left, right]. */

@@ -88,7 +88,13 @@ export function launch(scene: Scene, anchor: Anchor): Launch {
   const step = room >= 2 * wanted ? wanted : Math.max(CLEARANCE, Math.min(wanted, room / 2 - CLEARANCE));
   const noseX = x + dx * CLEARANCE;
   const noseY = y + dy * CLEARANCE;
-  const out = boxIsFree(scene.bodies, Math.min(x, noseX), Math.min(y, noseY), Math.max(x, noseX), Math.max(y, noseY));
+  const out = boxIsFree(
+    scene.bodies,
+    Math.min(x, noseX),
+    Math.min(y, noseY),
+    Math.max(x, noseX),
+    Math.max(y, noseY),
+  );
   const clear = out && room >= 2 * CLEARANCE;
   return { x: x + dx * step, y: y + dy * step, clear };
 }
