@@ -7,10 +7,11 @@ import { build } from "vite";
 import { chromiumFlags, needChromium } from "../../src/tasks/chromium.mjs";
 import { serve } from "../../src/tasks/serve.mjs";
 
-const COUNTS = [100, 500, 1000];
+/** `WIRES=500 npm run bench -- frames` measures one size only. */
+const COUNTS = (process.env.WIRES ?? "100,500,1000").split(",").map(Number);
 const STEPS = 90;
 /** Each figure is the median of so many runs: the machine does other things as well. */
-const RUNS = 3;
+const RUNS = Number(process.env.RUNS ?? 3);
 
 /** Run in the page as they stand: a function would bring the compiler's helpers along, which the page lacks. */
 const RECORD = `window.times = []; window.recording = true;
