@@ -38,6 +38,7 @@ export function arrangeProblem(harness: Harness): ArrangeProblem {
         .filter((port) => port.slot === 0)
         .map(({ contact, x, y, side }) => ({ contact, x, y, side })),
       column: columnOf(part),
+      mayTurn: columnOf(part) === "between" && !place?.pinned,
       pinned: place?.pinned ? { x: place.x, y: place.y } : null,
       stub: stubs.get(part.id) ?? { left: 0, right: 0 },
     };
@@ -52,7 +53,12 @@ export function arrangementEdit(harness: Harness, arranged: Arranged): Edit {
     const at = arranged.places.get(part.id);
     const old = harness.layout.places[part.id];
     if (!at || old?.pinned) continue;
-    places[part.id] = { x: at.x, y: at.y, pinned: false, turned: old?.turned ?? false };
+    places[part.id] = {
+      x: at.x,
+      y: at.y,
+      pinned: false,
+      turned: (old?.turned ?? false) !== arranged.turned.has(part.id),
+    };
   }
   const paths: Record<WireId, null> = {};
   for (const id of Object.keys(harness.layout.paths)) paths[id as WireId] = null;

@@ -26,7 +26,9 @@ export const GRID = 8;
 /** Height of one cavity row, and the distance between wires that leave a housing. */
 export const ROW = 24;
 /** Height of a housing's head: designation, name, and the view it is seen from. */
-export const HEAD = 56;
+export const HEAD = 60;
+/** Below the last row: with the head, it puts every cavity row on the grid and the outline too. */
+const FOOT = 12;
 /** Height of one row of a module's configuration switches. */
 export const SWITCH_ROW = 48;
 /** Width of the cell that holds a cavity's label, at the edge the wires leave from. */
@@ -111,7 +113,7 @@ function housing(
       y += ROW;
     }
   }
-  return { width, height: y + GRID, ports };
+  return { width, height: y + FOOT, ports };
 }
 
 /** Rows of configuration switches that a module shows below its head. */
