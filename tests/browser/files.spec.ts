@@ -79,7 +79,7 @@ test("what was drawn is there after a reload, and among the recent harnesses", a
   await editor.page.reload();
   await expect(editor.heading("Untitled harness")).toBeAttached();
 
-  await editor.page.keyboard.press("Alt+r");
+  await editor.run("Recent harnesses");
   const recent = editor.dialog("Recent harnesses");
   await expect(recent.getByRole("listitem")).toHaveCount(1);
   await recent.getByRole("button", { name: /^first/ }).click();
@@ -89,7 +89,7 @@ test("what was drawn is there after a reload, and among the recent harnesses", a
   await expect(editor.status).toContainText("6 parts, 8 wires");
 
   await editor.run("New harness");
-  await editor.page.keyboard.press("Alt+r");
+  await editor.run("Recent harnesses");
   await recent.getByRole("button", { name: "Remove first from this browser" }).click();
   await expect(recent.getByRole("listitem")).toHaveCount(0);
   await recent.getByRole("button", { name: "Put back first" }).click();
@@ -134,7 +134,7 @@ test("two tabs on one harness: neither overwrites the other unasked", async ({ e
   await expect(here).toBeHidden();
   await expect(editor.status).toContainText("24 V");
   await editor.kept();
-  await editor.page.keyboard.press("Alt+r");
+  await editor.run("Recent harnesses");
   await expect(editor.dialog("Recent harnesses").getByRole("listitem")).toHaveCount(2);
   await second.reload();
   await expect(second.getByRole("contentinfo")).toContainText("12 V");

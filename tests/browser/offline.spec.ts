@@ -18,7 +18,7 @@ test("once it has been open, the editor opens and works without a network", asyn
   await page.keyboard.press("Control+p");
   await expect(page.getByRole("dialog").first()).toBeVisible();
   await page.keyboard.press("Escape");
-  await page.keyboard.press("Alt+s");
+  await editor.run("Samples");
   await page
     .getByRole("dialog", { name: "Samples" })
     .getByRole("listitem")
