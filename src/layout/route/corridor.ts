@@ -86,13 +86,13 @@ export function stripsBetween(corridors: Corridors, from: Anchor, to: Anchor): [
   return last > first ? [first, last] : null;
 }
 
-const CROSSING = 120;
+const CROSSING = 300;
 const BENDS = 60;
 const FULL = 60;
 const TRACK = 8;
 const GAPS_TRIED = 60;
 /** How far above or below both ends a gap may lie. */
-const DETOUR = 800;
+const DETOUR = 2000;
 
 type Way = {
   readonly cost: number;

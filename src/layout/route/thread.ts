@@ -82,8 +82,12 @@ export function launch(scene: Scene, anchor: Anchor): Launch {
   const field = turned ? transposed(scene.bodies) : scene.bodies;
   const along = turned ? y : x;
   const row = turned ? x : y;
-  const room =
-    dx + dy > 0 ? nextRight(field, along, row, row) - along : along - nextLeft(field, along, row, row);
+  const lower = row - CLEARANCE;
+  const upper = row + CLEARANCE;
+  const ahead = dx + dy > 0;
+  const room = ahead
+    ? nextRight(field, along, lower, upper) - along
+    : along - nextLeft(field, along, lower, upper);
   // Half of a short room is left to whatever faces this contact from the other side.
   const step = room >= 2 * wanted ? wanted : Math.max(CLEARANCE, Math.min(wanted, room / 2 - CLEARANCE));
   const noseX = x + dx * CLEARANCE;
