@@ -1,7 +1,7 @@
 import { isGround, type LiveState } from "../catalogue/functions.ts";
 import type { Harness, PartId, Switch } from "../graph/harness.ts";
 import type { Point, PointCircuit, Points } from "./points.ts";
-import { type Gate, type Ways, waysOf } from "./ways.ts";
+import { compareText, type Gate, type Ways, waysOf } from "./ways.ts";
 
 /** A state in which something is live; "at-times": live, but no chart word says when (an indicator). */
 export type ReachState = LiveState | "at-times";
@@ -101,8 +101,19 @@ export function feedsOf(
   points: Points,
   ways: Ways = waysOf(harness, points, false),
 ): Reach {
-  const sources = points.all.filter((point) => point.direction === "gives" && statesOf(point) !== 0);
-  return walk(points, ways, sources, statesOf);
+  return walk(
+    points,
+    ways,
+    sourcesOf(points, (point) => statesOf(point) !== 0),
+    statesOf,
+  );
+}
+
+/** Giving contacts in the order of their designations: see `waysOf`. */
+function sourcesOf(points: Points, isSource: (point: Point) => boolean): readonly Point[] {
+  return points.all
+    .filter((point) => point.direction === "gives" && isSource(point))
+    .sort((a, b) => compareText(a.part.designation, b.part.designation));
 }
 
 /** When a giving contact stands at supply voltage. */
@@ -114,7 +125,7 @@ function statesOf(point: Point): number {
 
 /** Which circuits reach the frame or the battery's minus: `unattended` without a switch that somebody works. */
 export function groundsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
-  const sources = points.all.filter((point) => point.direction === "gives" && isGround(point.means.id));
+  const sources = sourcesOf(points, (point) => isGround(point.means.id));
   return walk(points, waysOf(harness, points, true), sources, () => bits(STATES));
 }
 
@@ -236,17 +247,13 @@ function toFeed(arrival: Arrival): Feed {
   };
 }
 
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}
-
 /** What nothing protects before what a fuse does; what is live longer before what is live at times. */
 function worstFirst(a: Feed, b: Feed): number {
   const bare = (feed: Feed) => (feed.protection === "none" ? 0 : 1);
   return (
     bare(a) - bare(b) ||
     b.live.length - a.live.length ||
-    compare(a.source.part.designation, b.source.part.designation) ||
+    compareText(a.source.part.designation, b.source.part.designation) ||
     a.source.contact.number - b.source.contact.number
   );
 }

@@ -36,7 +36,7 @@ export function waysOf(harness: Pick<Harness, "parts">, points: Points, against:
     add(a, b, gate);
     add(b, a, gate);
   };
-  for (const part of Object.values(harness.parts)) {
+  for (const part of passing(harness)) {
     switch (part.kind) {
       case "fuse":
         both(idAt(part, 1), idAt(part, 2), { kind: "fuse", fuse: part.id });
@@ -63,6 +63,19 @@ export function waysOf(harness: Pick<Harness, "parts">, points: Points, against:
     }
   }
   return ways;
+}
+
+const PASSING: ReadonlySet<Part["kind"]> = new Set(["fuse", "switch", "resistor", "diode", "relay"]);
+
+/** In the order of their designations, so that which of two ways is found first does not hang on ids. */
+function passing(harness: Pick<Harness, "parts">): readonly Part[] {
+  const parts = Object.values(harness.parts).filter((part) => PASSING.has(part.kind));
+  return parts.sort((a, b) => compareText(a.designation, b.designation));
+}
+
+/** Plain order of texts: quick, and the same on every machine. */
+export function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function fifthContact(relay: Relay): "rest" | "make" | null {

@@ -1,7 +1,8 @@
-import type { PointCircuit } from "../electrical/points.ts";
+import type { Point, PointCircuit } from "../electrical/points.ts";
+import { sameEnd } from "../graph/contacts.ts";
 import { join } from "../graph/edits/join.ts";
 import { capSpares } from "../graph/edits/lead.ts";
-import type { Wire } from "../graph/harness.ts";
+import type { ContactRef, Wire } from "../graph/harness.ts";
 import type { Context } from "./context.ts";
 import { type Fix, fixWith } from "./rule.ts";
 import { nameAndPurpose, nameOf, sayPoint, sayWire } from "./words.ts";
@@ -43,7 +44,7 @@ function tell(context: Context, wire: Wire): LooseLead {
   const from = point ? nameAndPurpose(point) : (holder?.designation ?? "");
   const fix = isSpare
     ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))
-    : point && partner
+    : point && partner && isJoinable(circuit, point, held)
       ? fixWith(`Join ${nameOf(point)} to ${nameOf(partner)}`, () =>
           join(context.harness, point.at, partner.at),
         )
@@ -62,4 +63,9 @@ function tell(context: Context, wire: Wire): LooseLead {
       : "Join it, or put a cap on it and mark its cavity as a spare.",
     fix,
   };
+}
+
+/** The lead that joining takes up: one that leaves the cavity itself, and no other hangs beside it. */
+function isJoinable(circuit: PointCircuit, point: Point, held: ContactRef): boolean {
+  return sameEnd(held, point.at) && circuit.circuit.loose.length === 1;
 }

@@ -76,6 +76,11 @@ testRule(rule, {
       findings: [{ at: ["X1.1", "X2.1"], fix: "Put a fuse into W1 at X1.1" }],
     },
     {
+      name: "a second battery feeds the same lead: one fuse would not do",
+      build: battery().part("supply", "G2").wire("G1.+", "A1.1").wire("G2.+", "A1.1"),
+      findings: [{ at: ["G1.+", "A1.1"], fix: null }],
+    },
+    {
       name: "two wires leave the battery: both are said, neither is chosen",
       build: battery().part("load", "E1").wire("G1.+", "A1.1").wire("G1.+", "E1.+"),
       findings: [{ at: ["G1.+", "A1.1", "E1.+"], fix: null }],

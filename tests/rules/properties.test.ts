@@ -92,7 +92,7 @@ test("no edit makes check or the words for a circuit throw", () => {
           expect(sayCircuit(harness, traced, contactKey(part, contact))).toMatch(/^[A-Z0-9].*\.$/);
       }
     }),
-    { numRuns: 60, seed: 20260301 },
+    { numRuns: 40, seed: 20260301 },
   );
 });
 
@@ -110,7 +110,7 @@ test("every fix that is offered can be made, and its finding is gone", () => {
         cured.add(finding.rule);
       }
     }),
-    { numRuns: 300, seed: 20260302 },
+    { numRuns: 120, seed: 20260302 },
   );
   expect(cured.size).toBeGreaterThan(5);
 });
@@ -160,7 +160,7 @@ test("other ids and another order of parts and wires change nothing that a perso
       const plain = { ...harness, waivers: {} };
       expect(read(renamed(dice, plain))).toEqual(read(plain));
     }),
-    { numRuns: 150, seed: 20260303 },
+    { numRuns: 100, seed: 20260303 },
   );
 });
 
@@ -178,6 +178,6 @@ test("where parts stand on the drawing changes nothing", () => {
       const keys = (one: Harness) => check(one).map(({ key, severity }) => `${severity} ${key}`);
       expect(keys(moved)).toEqual(keys(harness));
     }),
-    { numRuns: 60, seed: 20260304 },
+    { numRuns: 40, seed: 20260304 },
   );
 });

@@ -76,7 +76,10 @@ function judge(context: Context, source: Point, zone: readonly number[]): Found 
       "Where the wire chafes through, nothing stops the current: it glows, and what is around it burns.",
     remedy: `Put a fuse as close to ${nameOf(source)} as can be, no bigger than the thinnest wire behind it bears.`,
     about: [source.at, ...fed.map((point) => point.at)],
-    fix: fuseFix(context, source),
+    // A second source would go on feeding the same leads from its side.
+    fix: circuits.some(({ points }) => points.some((point) => point !== source && isBareSupply(point)))
+      ? null
+      : fuseFix(context, source),
   };
 }
 
@@ -93,9 +96,17 @@ function isPigtail(context: Context, wires: readonly WireId[]): boolean {
 /** Only where one wire leaves the source and nothing is plugged onto it: then the fuse has one place to go. */
 function fuseFix(context: Context, source: Point): Fix | null {
   const [wire, second] = context.points.wiresAt(source);
-  if (!wire || second || source.landings.length > 1) return null;
+  if (!wire || second || isPluggedOnto(context, source)) return null;
   return fixWith(`Put a fuse into ${wire.designation} at ${nameOf(source)}`, () =>
     fuseInto(context.harness, wire, source),
+  );
+}
+
+function isPluggedOnto(context: Context, { part }: Point): boolean {
+  if (part.kind !== "connector") return false;
+  return (
+    part.matedWith !== null ||
+    context.parts.some((other) => other.kind === "connector" && other.matedWith === part.id)
   );
 }
 
