@@ -40,6 +40,8 @@ export type Arranging = {
 export type CanvasState = {
   /** The scene under a drag; `null` when the harness itself is shown. */
   readonly draft: Scene | null;
+  /** The wires that the drag takes along: they are drawn apart from those that stay. */
+  readonly taken: ReadonlySet<WireId>;
   readonly rubber: Rubber | null;
   readonly box: Box | null;
   /** Rows that a dragged part lines up with: x1, x2, y. */
@@ -80,8 +82,11 @@ export type CanvasView = {
 
 export type CanvasStore = StoreApi<CanvasState> & { view: CanvasView | null };
 
+export const NOTHING_TAKEN: ReadonlySet<WireId> = new Set();
+
 export const IDLE: CanvasState = {
   draft: null,
+  taken: NOTHING_TAKEN,
   rubber: null,
   box: null,
   guides: [],

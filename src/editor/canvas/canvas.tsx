@@ -129,7 +129,7 @@ function Sheet() {
         proOptions={NO_ATTRIBUTION}
       >
         <ViewportPortal>
-          <WireLayer scene={scene} sight={sight} />
+          <WireLayer scene={settled} sight={sight} />
           <UnderParts scene={scene} />
           <OverParts scene={scene} />
           <FindingMarks scene={scene} />

@@ -1,8 +1,10 @@
-import { apply } from "../../graph/edits/apply.ts";
 import { type Edit, group } from "../../graph/edits/edit.ts";
-import type { Harness, PartId, Place } from "../../graph/harness.ts";
+import type { End, Harness, PartId, Place, Settings, WireId } from "../../graph/harness.ts";
 import { snap } from "../../layout/geometry/shape.ts";
-import type { PlacedPart, Scene } from "../../layout/scene.ts";
+import { labelText, placeLabels, stubLength } from "../../layout/label.ts";
+import { route } from "../../layout/route/route.ts";
+import type { RouteEnd, WireToRoute } from "../../layout/route/types.ts";
+import type { PlacedPart, PlacedWire, Scene } from "../../layout/scene.ts";
 
 export type Guide = readonly [x1: number, x2: number, y: number];
 export type Shift = { readonly dx: number; readonly dy: number; readonly guides: readonly Guide[] };
@@ -102,14 +104,88 @@ export function moveEdit(
   ]);
 }
 
-/** The harness as it would be after a move, for showing while the drag is under way. */
-export function movedHarness(
-  harness: Harness,
+/** The wires that a move takes along: every one that ends on a moved part. */
+export function wiresTaken(scene: Scene, moving: ReadonlySet<PartId>): ReadonlySet<WireId> {
+  const taken = new Set<WireId>();
+  for (const { wire } of scene.wires.values()) {
+    if (wire.ends.some((end) => end !== "loose" && moving.has(end.part))) taken.add(wire.id);
+  }
+  return taken;
+}
+
+/**
+ * The scene while a drag is under way. Only the wires that end on moved parts run anew, round the parts but not yet
+ * beside all other wires; what the drop costs more is paid once, not on every frame.
+ */
+export function draggedScene(
   scene: Scene,
-  moving: Iterable<PartId>,
+  sizes: Settings["sizes"],
+  moving: ReadonlySet<PartId>,
+  taken: ReadonlySet<WireId>,
   dx: number,
   dy: number,
-): Harness {
-  const result = apply(harness, moveEdit(harness, scene, moving, dx, dy));
-  return result.ok ? result.harness : harness;
+): Scene {
+  const parts = new Map(scene.parts);
+  for (const id of moving) {
+    const placed = parts.get(id);
+    if (placed) parts.set(id, { ...placed, x: placed.x + dx, y: placed.y + dy });
+  }
+  const blocks = [...parts.values()].map(({ part, shape, x, y }) => ({
+    id: part.id,
+    x,
+    y,
+    width: shape.width,
+    height: shape.height,
+  }));
+  const wires = new Map(scene.wires);
+  const toRoute: WireToRoute[] = [];
+  for (const id of taken) {
+    const placed = scene.wires.get(id)!;
+    const [a, b] = placed.wire.ends;
+    const goes = (end: End) => end !== "loose" && moving.has(end.part);
+    if ((a === "loose" || goes(a)) && (b === "loose" || goes(b))) {
+      wires.set(id, shifted(placed, dx, dy));
+      continue;
+    }
+    const stub = stubLength(labelText(placed.wire, sizes));
+    const { path } = placed;
+    const n = path.length;
+    toRoute.push({
+      id,
+      circuit: String(placed.circuit),
+      from: endOf(a, [path[0]!, path[1]!, path[2]!, path[3]!], goes(a), dx, dy, stub),
+      to: endOf(b, [path[n - 2]!, path[n - 1]!, path[n - 4]!, path[n - 3]!], goes(b), dx, dy, stub),
+    });
+  }
+  const { paths, failed } = route({ blocks, wires: toRoute, kept: new Map() });
+  for (const [id, path] of paths) {
+    const placed = scene.wires.get(id as WireId);
+    if (!placed) continue;
+    const labels = placeLabels(path, labelText(placed.wire, sizes));
+    wires.set(placed.wire.id, { ...placed, path, labels });
+  }
+  return { ...scene, parts, wires, failed };
+}
+
+/** The end of a wire from its present path: where it is, and on which side of its part it leaves. */
+function endOf(
+  end: End,
+  [x, y, nextX, nextY]: readonly [number, number, number, number],
+  goes: boolean,
+  dx: number,
+  dy: number,
+  stub: number,
+): RouteEnd {
+  const side = nextX === x ? (nextY < y ? "top" : "bottom") : nextX < x ? "left" : "right";
+  const block = end === "loose" ? "loose" : end.part;
+  return goes ? { block, x: x + dx, y: y + dy, side, stub } : { block, x, y, side, stub };
+}
+
+function shifted(placed: PlacedWire, dx: number, dy: number): PlacedWire {
+  return {
+    ...placed,
+    path: placed.path.map((value, index) => value + (index % 2 === 0 ? dx : dy)),
+    labels: placed.labels.map((label) => ({ ...label, x: label.x + dx, y: label.y + dy })),
+    loose: placed.loose && { x: placed.loose.x + dx, y: placed.loose.y + dy },
+  };
 }

@@ -21,6 +21,7 @@ export function UnderParts({ scene }: { readonly scene: Scene }) {
   const far = useStore(canvas, (state) => state.far);
   const harness = useEditor((state) => state.history.present);
   const selected = useEditor((state) => state.selection.wires);
+  const taken = useStore(canvas, (state) => state.taken);
   const items = useMemo(() => wireItems(scene, harness), [scene, harness]);
   const shown: PlacedWire[] = [];
   for (const id of lifted?.wires ?? []) {
@@ -34,25 +35,57 @@ export function UnderParts({ scene }: { readonly scene: Scene }) {
     chosen.push(placed);
     if (!lifted?.wires.has(id)) shown.push(placed);
   }
+  const glowing = shown.length;
+  for (const id of taken) {
+    const placed = scene.wires.get(id);
+    if (placed && !lifted?.wires.has(id) && !selected.has(id)) shown.push(placed);
+  }
   if (!shown.length) return null;
   return (
     <svg className="under-parts" width="1" height="1" aria-hidden="true">
-      {lifted && <path className="lifted-glow" d={shown.map(({ path }) => lineOf(path)).join("")} />}
+      {lifted && (
+        <path
+          className="lifted-glow"
+          d={shown
+            .slice(0, glowing)
+            .map(({ path }) => lineOf(path))
+            .join("")}
+        />
+      )}
       {chosen.length > 0 && (
         <path className="chosen-glow" d={chosen.map(({ path }) => lineOf(path)).join("")} />
       )}
       {/* A whole sheet of selected wires is told by its glow; drawing each again would only cost. */}
-      {shown.length <= 120 && !far
+      {shown.length <= 80 && !far
         ? shown.map((placed) => <PrimitiveSvg key={placed.wire.id} items={items(placed)} />)
-        : shown.map(({ wire, path }) => (
-            <path
-              key={wire.id}
-              className="far-wire"
-              d={lineOf(path)}
-              stroke={`var(--wire-${wire.colour?.base ?? "unknown"})`}
-            />
-          ))}
+        : plainWires(shown)}
     </svg>
+  );
+}
+
+/** Many wires as few elements: all outlines in one, then one for each colour. */
+function plainWires(shown: readonly PlacedWire[]) {
+  const byColour = new Map<string, string>();
+  let all = "";
+  for (const { wire, path } of shown) {
+    const base = wire.colour?.base ?? "unknown";
+    const line = lineOf(path);
+    all += line;
+    byColour.set(base, (byColour.get(base) ?? "") + line);
+  }
+  return (
+    <>
+      <path className="far-wire" d={all} stroke="var(--ink)" strokeWidth={5} />
+      {[...byColour].map(([base, lines]) => (
+        <path
+          key={base}
+          className="far-wire"
+          d={lines}
+          stroke={`var(--wire-${base}, var(--wire-unknown))`}
+          strokeWidth={3.2}
+        />
+      ))}
+    </>
   );
 }
 

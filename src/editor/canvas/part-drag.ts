@@ -1,21 +1,23 @@
-import type { PartId } from "../../graph/harness.ts";
-import { makeScene } from "../../layout/scene.ts";
+import type { PartId, WireId } from "../../graph/harness.ts";
 import type { Editor } from "../state/store.ts";
-import type { CanvasStore } from "./canvas-store.ts";
-import { movedHarness, moveEdit, snapShift } from "./drag-model.ts";
+import { type CanvasStore, NOTHING_TAKEN } from "./canvas-store.ts";
+import { draggedScene, moveEdit, snapShift, wiresTaken } from "./drag-model.ts";
 
 /** A drag of parts: shown on a draft while it lasts, one step when it ends. */
 export class PartDrag {
   private wanted = { dx: 0, dy: 0, free: false };
   private shown = { dx: 0, dy: 0 };
   private frame = 0;
+  private readonly taken: ReadonlySet<WireId>;
 
   constructor(
     private readonly editor: Editor,
     private readonly canvas: CanvasStore,
     private readonly held: PartId,
     private readonly moving: ReadonlySet<PartId>,
-  ) {}
+  ) {
+    this.taken = wiresTaken(editor.getState().derived.scene, moving);
+  }
 
   to(dx: number, dy: number, free: boolean): void {
     this.wanted = { dx, dy, free };
@@ -29,8 +31,9 @@ export class PartDrag {
     const shift = snapShift(derived.scene, this.moving, this.held, dx, dy, free);
     if (shift.dx === this.shown.dx && shift.dy === this.shown.dy) return;
     this.shown = { dx: shift.dx, dy: shift.dy };
-    const moved = movedHarness(history.present, derived.scene, this.moving, shift.dx, shift.dy);
-    this.canvas.setState({ draft: makeScene(moved, derived.traced), guides: shift.guides });
+    const { sizes } = history.present.settings;
+    const draft = draggedScene(derived.scene, sizes, this.moving, this.taken, shift.dx, shift.dy);
+    this.canvas.setState({ draft, taken: this.taken, guides: shift.guides });
   }
 
   drop(): void {
@@ -44,12 +47,12 @@ export class PartDrag {
       dispatch(moveEdit(history.present, derived.scene, this.moving, dx, dy));
       closeStep();
     }
-    this.canvas.setState({ draft: null, guides: [] });
+    this.canvas.setState({ draft: null, taken: NOTHING_TAKEN, guides: [] });
   }
 
   cancel(): void {
     if (this.frame) cancelAnimationFrame(this.frame);
     this.frame = 0;
-    this.canvas.setState({ draft: null, guides: [] });
+    this.canvas.setState({ draft: null, taken: NOTHING_TAKEN, guides: [] });
   }
 }

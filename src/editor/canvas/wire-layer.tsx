@@ -14,7 +14,7 @@ export function WireLayer({ scene, sight }: { readonly scene: Scene; readonly si
   const theme = useShownTheme();
   const canvas = canvasOf(useEditorStore());
   const harness = useEditor((state) => state.history.present);
-  const dragging = useStore(canvas, (state) => state.draft !== null);
+  const taken = useStore(canvas, (state) => state.taken);
   useLayoutEffect(() => {
     if (!element.current) return;
     const made = new WirePainter(element.current);
@@ -30,10 +30,10 @@ export function WireLayer({ scene, sight }: { readonly scene: Scene; readonly si
     };
   }, [sight]);
   useLayoutEffect(() => {
-    painter.current?.show(scene, harness, theme);
-    // Parts move in this very frame; wires that came a frame later would trail behind them.
-    if (dragging) painter.current?.flush();
-  }, [scene, harness, theme, dragging]);
+    painter.current?.show(scene, harness, theme, taken);
+    // A drag begins or ends: what leaves this layer, or comes back to it, does so in the frame it is drawn elsewhere.
+    painter.current?.flush();
+  }, [scene, harness, theme, taken]);
   useEffect(() => {
     const again = () => painter.current?.refresh();
     const media = window.matchMedia(`(resolution: ${window.devicePixelRatio}dppx)`);

@@ -57,6 +57,7 @@ export class WirePainter {
   private scene: Scene | null = null;
   private harness: Harness | null = null;
   private theme: PaintTheme = "paper";
+  private without: ReadonlySet<WireId> = new Set();
   private view: View = { x: 0, y: 0, zoom: 1 };
   private page: Size = { width: 0, height: 0 };
   private painted: { box: Box; zoom: number } | null = null;
@@ -64,8 +65,11 @@ export class WirePainter {
 
   constructor(private readonly canvas: HTMLCanvasElement) {}
 
-  show(scene: Scene, harness: Harness, theme: PaintTheme): void {
-    if (scene === this.scene && harness.cables === this.harness?.cables && theme === this.theme) return;
+  /** @param without wires that another layer draws just now */
+  show(scene: Scene, harness: Harness, theme: PaintTheme, without: ReadonlySet<WireId>): void {
+    const same = scene === this.scene && harness.cables === this.harness?.cables;
+    if (same && theme === this.theme && without === this.without) return;
+    this.without = without;
     this.scene = scene;
     this.harness = harness;
     this.theme = theme;
@@ -132,7 +136,8 @@ export class WirePainter {
     canvas.style.transform = `translate(${box.x}px, ${box.y}px)`;
     const scale = view.zoom * dots;
     brush.setTransform(scale, 0, 0, scale, -box.x * scale, -box.y * scale);
-    const wires = wiresIn(scene, box);
+    const found = wiresIn(scene, box);
+    const wires = this.without.size ? found.filter(({ wire }) => !this.without.has(wire.id)) : found;
     if (view.zoom >= NEAR) {
       const items = wireItems(scene, harness);
       for (const placed of wires) paintItems(brush as Brush, items(placed), { theme: this.theme });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { movedHarness, moveEdit, snapShift } from "../../../src/editor/canvas/drag-model.ts";
+import { draggedScene, moveEdit, snapShift, wiresTaken } from "../../../src/editor/canvas/drag-model.ts";
 import { contactSpot } from "../../../src/editor/canvas/nodes-model.ts";
-import { keepPaths } from "../../../src/layout/arrangement.ts";
 import { makeScene } from "../../../src/layout/scene.ts";
 import { adapter, edited, placedHarness } from "./a-harness.ts";
 
@@ -40,13 +39,36 @@ test("a move is one named edit, and pins what a person put somewhere", () => {
   expect(moveEdit(harness, scene, scene.parts.keys(), 8, 0)).toMatchObject({ name: "move 3 parts" });
 });
 
-test("while a part is dragged, wires it does not touch keep the very same path", () => {
-  const kept = edited(harness, keepPaths(harness, scene.wires));
-  const moved = makeScene(movedHarness(kept, scene, [fuse], 40, 160));
-  const untouched = Object.values(harness.wires).find(
-    (wire) => !wire.ends.some((end) => end !== "loose" && end.part === fuse),
-  )!;
-  expect(moved.wires.get(untouched.id)!.path).toBe(kept.layout.paths[untouched.id]);
-  const touched = Object.values(harness.wires).find((wire) => wire !== untouched)!;
-  expect(moved.wires.get(touched.id)!.path).not.toEqual(kept.layout.paths[touched.id]);
+describe("while a part is dragged", () => {
+  const moving = new Set([fuse]);
+  const taken = wiresTaken(scene, moving);
+  const during = draggedScene(scene, "metric", moving, taken, 40, 160);
+  const [along] = Object.values(harness.wires).filter((wire) => taken.has(wire.id));
+  const [staying] = Object.values(harness.wires).filter((wire) => !taken.has(wire.id));
+
+  test("wires that do not end on it are the very same", () => {
+    expect(during.wires.get(staying!.id)).toBe(scene.wires.get(staying!.id));
+    expect(during.parts.get(built.at("X1.A7").part)).toBe(scene.parts.get(built.at("X1.A7").part));
+  });
+  test("its wires end on it where it is now, at right angles", () => {
+    const { path } = during.wires.get(along!.id)!;
+    const spot = contactSpot(during, fuse, 1)!;
+    expect(path.slice(-2)).toEqual([spot.x, spot.y]);
+    expect(path.slice(0, 2)).toEqual(scene.wires.get(along!.id)!.path.slice(0, 2));
+    for (let i = 0; i + 3 < path.length; i += 2) {
+      expect(path[i] === path[i + 2] || path[i + 1] === path[i + 3]).toBe(true);
+    }
+  });
+  test("a wire between two parts that move together moves with them, as it is", () => {
+    const both = new Set([fuse, built.at("X1.A7").part]);
+    const { path } = draggedScene(scene, "metric", both, wiresTaken(scene, both), 8, -16).wires.get(
+      along!.id,
+    )!;
+    const before = scene.wires.get(along!.id)!.path;
+    expect(path).toEqual(before.map((value, index) => value + (index % 2 ? -16 : 8)));
+  });
+  test("where it is let go, the harness has it where it was shown", () => {
+    const next = makeScene(edited(harness, moveEdit(harness, scene, moving, 40, 160)));
+    expect(contactSpot(next, fuse, 1)).toEqual(contactSpot(during, fuse, 1));
+  });
 });
