@@ -1,6 +1,9 @@
 import { textWidth, type Weight } from "../layout/text/measure.ts";
 import { printable } from "../layout/text/printable.ts";
 
+/** A width may have been computed from the very text; rounding must not break it then. */
+const ROUNDING = 1e-6;
+
 /**
  * A text as lines no wider than `width`. Breaks at spaces; a word that is too long by itself is cut.
  * @returns at least one line, which is empty for an empty text
@@ -11,13 +14,13 @@ export function wrapText(text: string, size: number, weight: Weight, width: numb
     let line = "";
     for (const word of wordsOf(paragraph)) {
       const longer = line === "" ? word : `${line} ${word}`;
-      if (textWidth(longer, size, weight) <= width) {
+      if (textWidth(longer, size, weight) <= width + ROUNDING) {
         line = longer;
         continue;
       }
       if (line !== "") lines.push(line);
       line = word;
-      while (textWidth(line, size, weight) > width) {
+      while (textWidth(line, size, weight) > width + ROUNDING) {
         const head = headThatFits(line, size, weight, width);
         if (head === line) break;
         lines.push(head);
@@ -38,7 +41,7 @@ function wordsOf(text: string): string[] {
 function headThatFits(word: string, size: number, weight: Weight, width: number): string {
   let head = "";
   for (const character of word) {
-    if (head !== "" && textWidth(head + character, size, weight) > width) break;
+    if (head !== "" && textWidth(head + character, size, weight) > width + ROUNDING) break;
     head += character;
   }
   return head;
