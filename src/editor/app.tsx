@@ -54,7 +54,11 @@ function SideBySide() {
           <Sheet />
         </main>
         {panel !== "none" && (
-          <>
+          <aside
+            className="side"
+            style={{ width: sideWidth }}
+            aria-label={panel === "findings" ? "Findings" : "Details"}
+          >
             <Splitter
               name="Width of the side panel"
               runs="up"
@@ -63,18 +67,12 @@ function SideBySide() {
               most={SIDE_WIDTH.most}
               onSize={(size) => desk.setState({ sideWidth: size })}
             />
-            <aside
-              className="side"
-              style={{ width: sideWidth }}
-              aria-label={panel === "findings" ? "Findings" : "Details"}
-            >
-              <SidePanel />
-            </aside>
-          </>
+            <SidePanel />
+          </aside>
         )}
       </div>
       {wireTable && (
-        <>
+        <section className="table-place" style={{ height: tableHeight }} aria-label="Wire table">
           <Splitter
             name="Height of the wire table"
             runs="across"
@@ -83,12 +81,10 @@ function SideBySide() {
             most={TABLE_HEIGHT.most}
             onSize={(size) => desk.setState({ tableHeight: size })}
           />
-          <section className="table-place" style={{ height: tableHeight }} aria-label="Wire table">
-            <Suspense fallback={null}>
-              <WireTable />
-            </Suspense>
-          </section>
-        </>
+          <Suspense fallback={null}>
+            <WireTable />
+          </Suspense>
+        </section>
       )}
     </div>
   );

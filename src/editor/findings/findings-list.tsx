@@ -41,7 +41,7 @@ export function FindingsList() {
       )}
       {waived.length > 0 && (
         <section aria-labelledby="waived">
-          <h3 id="waived">Waived ({waived.length})</h3>
+          <h2 id="waived">Waived ({waived.length})</h2>
           <ul className="findings-list">
             {waived.map((finding) => (
               <OneFinding key={finding.key} finding={finding} />

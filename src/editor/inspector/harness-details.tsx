@@ -20,12 +20,12 @@ export function HarnessDetails() {
     makeEdit(editor, { kind: "change-title-block", changes: { [field.key]: value } });
   return (
     <>
-      <h3>The harness</h3>
+      <h2>The harness</h2>
       <p className="details-words">Select a part or a wire on the drawing to see its details here.</p>
       <FieldsList owner="title" fields={titleFields(harness)} take={title} />
-      <h4>System</h4>
+      <h3>System</h3>
       <FieldsList owner="settings" fields={settingFields(harness)} take={settings} />
-      <h4>Sheet</h4>
+      <h3>Sheet</h3>
       <FieldsList owner="sheet" fields={sheetFields(harness)} take={sheet} />
       <Runs harness={harness} />
     </>

@@ -21,9 +21,9 @@ export function PartDetails(props: { readonly part: Part; readonly contact: numb
   const housing = part.kind === "connector" || part.kind === "module";
   return (
     <>
-      <h3>
+      <h2>
         {part.designation} <span className="details-kind">{nameKind(part.kind)}</span>
-      </h3>
+      </h2>
       {part.kind === "connector" && <View part={part} />}
       <FieldsList owner={part.id} fields={partFields(harness, part)} take={take} />
       {part.kind === "connector" && (

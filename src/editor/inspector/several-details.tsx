@@ -40,7 +40,7 @@ export function SeveralDetails(props: { readonly parts: readonly Part[]; readonl
   const tracer = sameOf(wires, (wire) => wire.colour?.tracer ?? null);
   return (
     <>
-      <h3>{words(parts, wires)}</h3>
+      <h2>{words(parts, wires)}</h2>
       {parts.length > 0 && wires.length === 0 && (
         <FieldsList
           owner={owner}

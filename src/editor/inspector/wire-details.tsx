@@ -23,9 +23,9 @@ export function WireDetails({ wire }: { readonly wire: Wire }) {
   const fields = wireFields(harness, wire);
   return (
     <>
-      <h3>
+      <h2>
         {wire.designation} <span className="details-kind">wire</span> <Swatch colour={wire.colour} />
-      </h3>
+      </h2>
       <p className="details-words">{wireWords(harness, traced, wire)}</p>
       <FieldsList owner={wire.id} fields={fields.slice(0, 4)} take={take} />
       <div className="details-go">

@@ -35,14 +35,11 @@ export default function Print() {
     setSaid("");
     try {
       const { blob, extension, warning } = await make();
-      const { fileSave } = await import("browser-fs-access");
       const name = `${fileStem(harness, nameOf(harness, fileName))}.${extension}`;
-      await fileSave(blob, { fileName: name, extensions: [`.${extension}`], id: "pigtail-papers" });
+      download(blob, name);
       setSaid(`Saved ${name}. ${warning}`);
     } catch (error) {
-      if (!(error instanceof DOMException && error.name === "AbortError")) {
-        setSaid(`That could not be saved: ${(error as Error).message}`);
-      }
+      setSaid(`That could not be saved: ${(error as Error).message}`);
     } finally {
       setBusy("");
     }
@@ -141,6 +138,15 @@ export default function Print() {
       </div>
     </Dialog>
   );
+}
+
+/** To the downloads: asking where would need the click that is long past when large papers are written. */
+function download(blob: Blob, name: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 /** Makes the preview after the dialog has been drawn, so that opening it never waits. */

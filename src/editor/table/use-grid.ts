@@ -104,8 +104,11 @@ export function useGrid(props: {
     const [first] = added;
     if (first && !standing) setStanding(standAt(first, 0));
     if (refused.length) {
-      const words = refused.length === 1 ? "One value was" : `${refused.length} values were`;
-      editor.getState().say(`${words} not taken and stay in their cells: ${refused[0]!.why}`, "refused");
+      const words =
+        refused.length === 1
+          ? "One value was not taken and stays in its cell"
+          : `${refused.length} values were not taken and stay in their cells`;
+      editor.getState().say(`${words}: ${refused[0]!.why}`, "refused");
     }
   };
 
