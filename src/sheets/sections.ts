@@ -116,7 +116,7 @@ function connectorLines(part: Connector, harness: Harness): string[] {
   const from = chart
     ? [
         `Chart: ${chart.title || "untitled"}`,
-        chart.edition,
+        chart.edition && `edition ${chart.edition}`,
         chart.date,
         chart.measured ? "measured on the vehicle" : "not yet measured",
       ]
