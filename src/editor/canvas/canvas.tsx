@@ -132,7 +132,7 @@ function Sheet() {
           <WireLayer scene={settled} sight={sight} />
           <UnderParts scene={scene} />
           <OverParts scene={scene} />
-          <FindingMarks scene={scene} />
+          {!draft && <FindingMarks scene={settled} />}
         </ViewportPortal>
       </ReactFlow>
       {!narrow && <Minimap scene={settled} sight={sight} />}

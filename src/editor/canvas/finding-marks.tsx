@@ -7,7 +7,7 @@ import type { About } from "../../rules/rule.ts";
 import { SeverityMark } from "../findings/severity.tsx";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import { canvasOf } from "./canvas-store.ts";
-import { type FindingMark, marksOf } from "./marks-model.ts";
+import { type FindingMark, farMarks, marksOf } from "./marks-model.ts";
 import { selectAbout } from "./show.ts";
 
 /** Beside each thing that a finding is about: its severity, told by shape and letter. */
@@ -17,7 +17,10 @@ export function FindingMarks({ scene }: { readonly scene: Scene }) {
   const findings = useEditor((state) => state.derived.findings);
   const region = useStore(canvas, (state) => state.region);
   const far = useStore(canvas, (state) => state.far);
-  const marks = useMemo(() => marksOf(scene, findings), [scene, findings]);
+  const marks = useMemo(() => {
+    const near = marksOf(scene, findings);
+    return far ? farMarks(scene, near) : near;
+  }, [scene, findings, far]);
   const shown = marks.filter(
     ({ x, y }) =>
       x >= region.x && y >= region.y && x <= region.x + region.width && y <= region.y + region.height,

@@ -1,4 +1,5 @@
 import { contactKey } from "../../graph/contacts.ts";
+import type { PartId } from "../../graph/harness.ts";
 import type { Scene } from "../../layout/scene.ts";
 import { type About, type Finding, SEVERITIES } from "../../rules/rule.ts";
 import type { Box } from "./hit-model.ts";
@@ -34,8 +35,37 @@ export function marksOf(scene: Scene, findings: readonly Finding[]): readonly Fi
   return [...places].map(([key, place]) => ({
     key,
     ...place,
-    findings: place.findings.sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity)),
+    findings: worstFirst(place.findings),
   }));
+}
+
+/**
+ * Marks for a view so far off that those of one part would lie on each other: one for each part, at its top right
+ * corner, and those of wires as they are.
+ */
+export function farMarks(scene: Scene, marks: readonly FindingMark[]): readonly FindingMark[] {
+  const byPart = new Map<string, Finding[]>();
+  const far: FindingMark[] = [];
+  for (const mark of marks) {
+    const about = mark.findings[0]?.about[0];
+    if (!about || "wire" in about) {
+      far.push(mark);
+      continue;
+    }
+    const known = byPart.get(about.part);
+    if (known) known.push(...mark.findings);
+    else byPart.set(about.part, [...mark.findings]);
+  }
+  for (const [part, findings] of byPart) {
+    const placed = scene.parts.get(part as PartId);
+    if (!placed) continue;
+    far.push({ key: part, x: placed.x + placed.shape.width, y: placed.y, findings: worstFirst(findings) });
+  }
+  return far;
+}
+
+function worstFirst(findings: readonly Finding[]): readonly Finding[] {
+  return [...findings].sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
 }
 
 export function keyOf(about: About): string {

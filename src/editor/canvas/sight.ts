@@ -35,6 +35,7 @@ export class Sight implements CanvasView {
   private waiting: (() => void) | null = null;
   private flow: ReactFlowInstance<PartNodeType> | null = null;
   root: HTMLElement | null = null;
+  private styled = 0;
 
   constructor(
     private readonly canvas: CanvasStore,
@@ -70,6 +71,10 @@ export class Sight implements CanvasView {
 
   private tell(): void {
     const { view, page, canvas } = this;
+    if (this.root && view.zoom !== this.styled) {
+      this.styled = view.zoom;
+      this.root.style.setProperty("--zoom", String(view.zoom));
+    }
     const state = canvas.getState();
     const far = view.zoom < NEAR;
     const contacts = view.zoom >= CONTACTS_FROM;
