@@ -1,9 +1,11 @@
+import type { Cable } from "../../graph/harness.ts";
 import { redoName, undoName } from "../../graph/history.ts";
 import { canvasOf } from "../canvas/canvas-store.ts";
+import { CABLE_WORDS, canMake, makeCable } from "../inspector/cable-edits.ts";
 import { openDialog } from "../shell/dialogs.ts";
 import { desk } from "../shell/preferences.ts";
 import type { Editor } from "../state/store.ts";
-import { register } from "./command.ts";
+import { type Command, register } from "./command.ts";
 
 export function sayUndo(editor: Editor): string {
   const name = undoName(editor.getState().history);
@@ -21,6 +23,26 @@ function onlyHousing(editor: Editor) {
   const [id] = selection.parts;
   const part = id === undefined ? undefined : history.present.parts[id];
   return part?.kind === "connector" || part?.kind === "module" ? part : null;
+}
+
+const CABLES: readonly Cable["kind"][] = ["twisted-pair", "shielded-pair", "shielded", "multicore"];
+
+function cableCommand(kind: Cable["kind"]): Command {
+  const onlyWires = (editor: Editor) => {
+    const { parts, wires } = editor.getState().selection;
+    return parts.size === 0 ? [...wires] : [];
+  };
+  return {
+    id: `make-${kind}`,
+    name: `Make a ${CABLE_WORDS[kind]} of the selected wires`,
+    group: "edit",
+    keys: [],
+    enabled: (editor) => canMake(kind, onlyWires(editor).length),
+    run: (editor) => {
+      const { history, dispatch } = editor.getState();
+      dispatch(makeCable(history.present, onlyWires(editor), kind));
+    },
+  };
 }
 
 export function registerEditCommands(): void {
@@ -83,5 +105,6 @@ export function registerEditCommands(): void {
         desk.setState({ phoneView: "details" });
       },
     },
+    ...CABLES.map(cableCommand),
   );
 }

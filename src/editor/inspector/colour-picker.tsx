@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { COLOUR_NAMES } from "../../catalogue/colours.ts";
 import type { ColourCode } from "../../graph/harness.ts";
+import { useEditorStore } from "../state/use-editor.ts";
 
 const CODES = Object.keys(COLOUR_NAMES) as ColourCode[];
 
@@ -15,8 +16,11 @@ export function ColourPicker(props: {
   readonly mixed?: boolean;
 }) {
   const id = useId();
+  const editor = useEditorStore();
+  // Going through the colours with the arrows is one step; each press of a pointer is a step of its own.
+  const endStep = () => editor.getState().closeStep();
   return (
-    <fieldset className="colours">
+    <fieldset className="colours" onPointerDown={endStep} onBlur={endStep}>
       <legend>
         {props.name}
         <span className="colours-word">

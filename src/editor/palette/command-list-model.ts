@@ -1,3 +1,5 @@
+import { fold } from "../find/fold.ts";
+
 /** One command as the list shows it. */
 export type Listed = {
   readonly id: string;
@@ -12,7 +14,7 @@ export type Listed = {
  * @returns `null` where it does not fit; else lower is better
  */
 export function fits(typed: string, name: string): number | null {
-  const words = fold(typed).split(" ").filter(Boolean);
+  const words = fold(typed).trim().split(" ").filter(Boolean);
   const text = fold(name);
   const starts = text.split(/[^\p{L}\p{N}]+/u);
   let score = 0;
@@ -23,10 +25,6 @@ export function fits(typed: string, name: string): number | null {
     else return null;
   }
   return score;
-}
-
-function fold(text: string): string {
-  return text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().trim();
 }
 
 /**

@@ -4,6 +4,7 @@ import { nameContact } from "../../catalogue/describe.ts";
 import { functionOf } from "../../catalogue/functions.ts";
 import type { Cable, End, Harness, Settings, Wire, WireId } from "../../graph/harness.ts";
 import type { Circuit, Traced } from "../../graph/trace.ts";
+import { fold } from "../find/fold.ts";
 
 export const COLUMN_IDS = [
   "number",
@@ -169,10 +170,6 @@ export function arrangeRows(sheet: Sheet, filter: string, sort: Sort): readonly 
     wires = rows.map(({ wire }) => wire);
   }
   return wires.map((wire) => wire.id);
-}
-
-function fold(text: string): string {
-  return text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
 }
 
 /** The next sort when a column's head is pressed: up, down, as drawn. */
