@@ -4,7 +4,7 @@ import type { Component, Plan, PlannedEnd } from "./plan.ts";
 import type { ArrangeBlock } from "./types.ts";
 
 /** Distance between blocks of one column. Above MARGIN, so that snapping to the grid cannot go below it. */
-const BLOCK_SPACING = 24;
+const BLOCK_SPACING = 16;
 const TRACK = 8;
 /** Blocks of one column get overlapping x ranges here, those of different columns never. */
 const COLUMN_PITCH = 100_000;

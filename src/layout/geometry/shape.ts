@@ -67,9 +67,9 @@ export function shapeOf(part: Part, turned: boolean, wires: WireCount, innerWidt
     case "module":
       return housing(part, turned, wires, innerWidth);
     case "splice":
-      return twoSided(widened(48, innerWidth), 40, 24, turned, wires);
+      return twoSided(widened(48, innerWidth), 32, 24, turned, wires);
     case "cap":
-      return oneSided(widened(40, innerWidth), 40, [24], facesLeft(part, turned), wires);
+      return oneSided(widened(40, innerWidth), 32, [24], facesLeft(part, turned), wires);
     case "ground":
       return oneSided(widened(48, innerWidth), 56, [24], facesLeft(part, turned), wires);
     case "fuse":

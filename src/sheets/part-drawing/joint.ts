@@ -139,7 +139,7 @@ export function jointBody(method: Splice["method"], x: number, y: number): reado
         ),
       ];
     case "tap":
-      return [path(run([l, y - 8, r, y - 8, x + 7, y + 9, x - 7, y + 9], true), FILLED)];
+      return [path(run([l, y - 8, r, y - 8, x + 7, y + 8.5, x - 7, y + 8.5], true), FILLED)];
     case "terminal-block":
       return [
         box(l, y - 8, 2 * HALF, 16, FILLED),
@@ -155,7 +155,7 @@ export function jointBody(method: Splice["method"], x: number, y: number): reado
         line(r - 10, y + 5, r - 6, y - 5, HAIR),
       ];
     case "twist-on-nut":
-      return [path(run([l + 3, y - 5, r, y - 9, r, y + 9, l + 3, y + 5], true), FILLED)];
+      return [path(run([l + 3, y - 5, r, y - 8.5, r, y + 8.5, l + 3, y + 5], true), FILLED)];
     case "unknown":
       return [box(l, y - 8, 2 * HALF, 16, { fill: "paper", stroke: inkStroke(RULE, [3, 2]) })];
   }
