@@ -24,10 +24,9 @@ const MAKERS: Readonly<Record<string, () => Harness>> = {
   "full-build": fullBuild,
 };
 
-/** Opened first and shown in pictures, so this one stands arranged in its file; most are arranged on opening. */
-const ARRANGED = "wren-receiver-adapter";
 /** The faulty twin stands as the sound one does, so that the two sheets can be laid side by side. */
 const TWIN = "wren-receiver-adapter-faults";
+const TWIN_OF = "wren-receiver-adapter";
 
 /**
  * Makes a sample's file.
@@ -43,9 +42,8 @@ export async function makeSample(
 ): Promise<string> {
   const make = MAKERS[id];
   if (!make) throw new RangeError(`there is no sample ${id}`);
-  const made = make();
-  if (id === ARRANGED) return written(await laidOut(made, arrange ? null : read(ARRANGED)));
-  return written(id === TWIN ? await laidOut(made, read(ARRANGED)) : made);
+  const kept = id === TWIN ? read(TWIN_OF) : arrange ? null : read(id);
+  return written(await laidOut(make(), kept));
 }
 
 /** The text as saving it again would leave it. */
