@@ -18,7 +18,12 @@ const RECORD = `window.times = []; window.recording = true;
   requestAnimationFrame(function tick(now) { times.push(now); if (recording) requestAnimationFrame(tick); });`;
 const STOP = "window.recording = false; times.slice(1).map((time, index) => time - times[index])";
 
-type Frames = { readonly p50: number; readonly p95: number };
+type Frames = {
+  readonly p50: number;
+  readonly p95: number;
+  /** Work of the page's main thread for each step of the pointer: it says the same on a busy machine. */
+  readonly work_ms: number;
+};
 
 /**
  * Time between frames, milliseconds, while the drawing is panned and while one connector is dragged, beside a bare
@@ -30,7 +35,7 @@ export async function bench(): Promise<string[]> {
   await build({ configFile, logLevel: "error", build: { outDir: folder } });
   const server = await serve(folder, 0);
   const browser = await chromium.launch({ executablePath: await needChromium(), args: [...chromiumFlags] });
-  const lines = ["wires  view   what   ours p50/p95 ms   bare p50/p95 ms"];
+  const lines = ["wires  view   what   ours p50/p95 (work) ms      bare p50/p95 (work) ms"];
   try {
     for (const wires of COUNTS) {
       for (const near of [false, true]) {
@@ -53,7 +58,8 @@ export async function bench(): Promise<string[]> {
   return lines;
 }
 
-const show = ({ p50, p95 }: Frames): string => `${p50.toFixed(1).padStart(7)}/${p95.toFixed(1).padEnd(7)}`;
+const show = ({ p50, p95, work_ms }: Frames): string =>
+  `${p50.toFixed(1).padStart(7)}/${p95.toFixed(1).padEnd(7)} (${work_ms.toFixed(1).padStart(5)})`;
 
 type Ask = { readonly wires: number; readonly near: boolean; readonly what: "pan" | "drag" };
 
@@ -69,26 +75,39 @@ async function middle(browser: Browser, address: string, ask: Ask): Promise<Fram
     await page.close();
   }
   const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
-  return { p50: median(runs.map((run) => run.p50)), p95: median(runs.map((run) => run.p95)) };
+  return {
+    p50: median(runs.map((run) => run.p50)),
+    p95: median(runs.map((run) => run.p95)),
+    work_ms: median(runs.map((run) => run.work_ms)),
+  };
 }
 
 async function framesWhile(page: Page, what: Ask["what"]): Promise<Frames> {
   const start = what === "pan" ? { x: 640, y: 30 } : await firstPart(page);
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  const worked_s = async (): Promise<number> => {
+    const { metrics } = await session.send("Performance.getMetrics");
+    return metrics.find((metric) => metric.name === "TaskDuration")?.value ?? 0;
+  };
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
   await page.mouse.move(start.x + 6, start.y + 3);
   await page.evaluate(RECORD);
+  const before_s = await worked_s();
   for (let step = 0; step < STEPS; step++) {
     // Out and back, so that every run sees the same of the drawing.
     const away = (step < STEPS / 2 ? step : STEPS - step) * 9;
     await page.mouse.move(start.x + 6 + away, start.y + 3 + away / 3);
   }
+  const work_ms = ((await worked_s()) - before_s) * (1000 / STEPS);
   await page.mouse.up();
+  await session.detach();
   const deltas = await page.evaluate<number[]>(STOP);
   deltas.sort((a, b) => a - b);
   const at = (share: number): number =>
     deltas[Math.min(deltas.length - 1, Math.floor(deltas.length * share))]!;
-  return { p50: at(0.5), p95: at(0.95) };
+  return { p50: at(0.5), p95: at(0.95), work_ms };
 }
 
 /** A spot in the head of the first part that is in view. */

@@ -1,5 +1,5 @@
 import { type Edit, group } from "../../graph/edits/edit.ts";
-import type { End, Harness, PartId, Place, Settings, WireId } from "../../graph/harness.ts";
+import type { End, Harness, PartId, Path, Place, Settings, WireId } from "../../graph/harness.ts";
 import { snap } from "../../layout/geometry/shape.ts";
 import { labelText, placeLabels, stubLength } from "../../layout/label.ts";
 import { route } from "../../layout/route/route.ts";
@@ -52,6 +52,8 @@ function bestRow(
   for (const other of scene.parts.values()) {
     if (moving.has(other.part.id)) continue;
     if (Math.abs(other.x - left) > NEIGHBOUR_REACH) continue;
+    if (other.y > top + placed.shape.height + JOINED_PULL) continue;
+    if (other.y + other.shape.height < top - JOINED_PULL) continue;
     for (const theirs of other.shape.ports) {
       const y = other.y + theirs.y;
       for (const ours of placed.shape.ports) {
@@ -70,8 +72,17 @@ function bestRow(
   return best;
 }
 
+const remembered = new WeakMap<
+  ReadonlySet<PartId>,
+  { scene: Scene; part: PartId; mates: ReadonlySet<string> }
+>();
+
+/** Which contact of a part is wired to which contact that stays. Asked on every frame of a drag: found once. */
 function matesOf(scene: Scene, part: PartId, moving: ReadonlySet<PartId>): ReadonlySet<string> {
+  const known = remembered.get(moving);
+  if (known?.scene === scene && known.part === part) return known.mates;
   const mates = new Set<string>();
+  remembered.set(moving, { scene, part, mates });
   for (const { wire } of scene.wires.values()) {
     for (const [near, far] of [wire.ends, [wire.ends[1], wire.ends[0]]] as const) {
       if (near === "loose" || far === "loose" || near.part !== part || moving.has(far.part)) continue;
@@ -116,6 +127,7 @@ export function wiresTaken(scene: Scene, moving: ReadonlySet<PartId>): ReadonlyS
 /**
  * The scene while a drag is under way. Only the wires that end on moved parts run anew, round the parts but not yet
  * beside all other wires; what the drop costs more is paid once, not on every frame.
+ * @param quick let the wires run straight out, across and in, whatever stands in their way
  */
 export function draggedScene(
   scene: Scene,
@@ -124,6 +136,7 @@ export function draggedScene(
   taken: ReadonlySet<WireId>,
   dx: number,
   dy: number,
+  quick = false,
 ): Scene {
   const parts = new Map(scene.parts);
   for (const id of moving) {
@@ -157,7 +170,9 @@ export function draggedScene(
       to: endOf(b, [path[n - 2]!, path[n - 1]!, path[n - 4]!, path[n - 3]!], goes(b), dx, dy, stub),
     });
   }
-  const { paths, failed } = route({ blocks, wires: toRoute, kept: new Map() });
+  const { paths, failed } = quick
+    ? { paths: new Map(toRoute.map((wire) => [wire.id, elbow(wire.from, wire.to)])), failed: [] }
+    : route({ blocks, wires: toRoute, kept: new Map() });
   for (const [id, path] of paths) {
     const placed = scene.wires.get(id as WireId);
     if (!placed) continue;
@@ -165,6 +180,20 @@ export function draggedScene(
     wires.set(placed.wire.id, { ...placed, path, labels });
   }
   return { ...scene, parts, wires, failed };
+}
+
+/** Out of the one contact, across in the middle, into the other: at right angles, round nothing. */
+function elbow(from: RouteEnd, to: RouteEnd): Path {
+  const out = (end: RouteEnd) => end.x + (end.side === "left" ? -end.stub : end.stub);
+  const [a, b] = [out(from), out(to)];
+  if (from.y === to.y && from.side !== to.side) return [from.x, from.y, to.x, to.y];
+  const facing = from.side !== to.side && (from.side === "left" ? b <= a : b >= a);
+  if (facing) {
+    const middle = (a + b) / 2;
+    return [from.x, from.y, middle, from.y, middle, to.y, to.x, to.y];
+  }
+  const across = (from.y + to.y) / 2;
+  return [from.x, from.y, a, from.y, a, across, b, across, b, to.y, to.x, to.y];
 }
 
 /** The end of a wire from its present path: where it is, and on which side of its part it leaves. */

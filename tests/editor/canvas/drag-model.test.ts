@@ -59,6 +59,21 @@ describe("while a part is dragged", () => {
       expect(path[i] === path[i + 2] || path[i + 1] === path[i + 3]).toBe(true);
     }
   });
+  test("in haste, its wires still end on it at right angles", () => {
+    for (const [dx, dy] of [
+      [40, 160],
+      [-700, 30],
+      [0, 0],
+    ] as const) {
+      const hasty = draggedScene(scene, "metric", moving, taken, dx, dy, true);
+      const { path } = hasty.wires.get(along!.id)!;
+      const spot = contactSpot(hasty, fuse, 1)!;
+      expect(path.slice(-2)).toEqual([spot.x, spot.y]);
+      for (let i = 0; i + 3 < path.length; i += 2) {
+        expect(path[i] === path[i + 2] || path[i + 1] === path[i + 3]).toBe(true);
+      }
+    }
+  });
   test("a wire between two parts that move together moves with them, as it is", () => {
     const both = new Set([fuse, built.at("X1.A7").part]);
     const { path } = draggedScene(scene, "metric", both, wiresTaken(scene, both), 8, -16).wires.get(
