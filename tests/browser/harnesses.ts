@@ -46,3 +46,11 @@ export function joinedPlugs(): Harness {
       .path("X1.4", "XJ4", "X2.4").harness,
   );
 }
+
+/** The two plugs under one another, as they fit a phone held upright. */
+export function stackedPlugs(): Harness {
+  const harness = twoPlugs();
+  const [top, below] = Object.keys(harness.parts) as PartId[];
+  const places = { [top!]: makePlace(0, 0, true), [below!]: makePlace(40, 260, true) };
+  return { ...harness, layout: { places, paths: {} } };
+}

@@ -18,7 +18,7 @@ test("once it has been open, the editor opens and works without a network", asyn
   await page.keyboard.press("Control+p");
   await expect(page.getByRole("dialog").first()).toBeVisible();
   await page.keyboard.press("Escape");
-  await editor.run("Samples");
+  await editor.run("Open a sample");
   await page
     .getByRole("dialog", { name: "Samples" })
     .getByRole("listitem")

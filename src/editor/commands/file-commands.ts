@@ -22,7 +22,7 @@ export function registerFileCommands(files: Files): void {
     },
     {
       id: "file-samples",
-      name: "Samples…",
+      name: "Open a sample…",
       group: "file",
       keys: ["Alt+e"],
       run: () => files.show("samples"),
