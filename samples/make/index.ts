@@ -24,6 +24,15 @@ const MAKERS: Readonly<Record<string, () => Harness>> = {
   "full-build": fullBuild,
 };
 
+/** Drawings too large for one A4 sheet are printed on the trade's usual larger one. */
+const ON_A3 = new Set([
+  "reversing-camera",
+  "interface-module",
+  "work-lamp-relay",
+  "amplified-sound",
+  "full-build",
+]);
+const ON_END = new Set(["amplified-sound"]);
 /** The faulty twin stands as the sound one does, so that the two sheets can be laid side by side. */
 const TWIN = "wren-receiver-adapter-faults";
 const TWIN_OF = "wren-receiver-adapter";
@@ -43,7 +52,13 @@ export async function makeSample(
   const make = MAKERS[id];
   if (!make) throw new RangeError(`there is no sample ${id}`);
   const kept = id === TWIN ? read(TWIN_OF) : arrange ? null : read(id);
-  return written(await laidOut(make(), kept));
+  const made = make();
+  const sheet = {
+    ...made.settings.sheet,
+    size: ON_A3.has(id) ? "A3" : "A4",
+    orientation: ON_END.has(id) ? "portrait" : "landscape",
+  } as const;
+  return written(await laidOut({ ...made, settings: { ...made.settings, sheet } }, kept));
 }
 
 /** The text as saving it again would leave it. */

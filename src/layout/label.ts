@@ -4,7 +4,7 @@ import type { Settings, Wire } from "../graph/harness.ts";
 import { textWidth } from "./text/measure.ts";
 
 /** Size of the text that stands in a wire, drawing units. */
-export const LABEL_SIZE = 11;
+export const LABEL_SIZE = 11.5;
 /** Bare wire between a contact and its label, and on the label's other side. */
 export const LABEL_GAP = 8;
 

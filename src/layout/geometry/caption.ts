@@ -2,7 +2,7 @@ import type { Connector, Module, Part } from "../../graph/harness.ts";
 import { textWidth } from "../text/measure.ts";
 
 /** Sizes of the words on a part, drawing units. Nothing on a drawing is smaller than `SMALL_TEXT`. */
-export const SMALL_TEXT = 11;
+export const SMALL_TEXT = 11.5;
 export const BODY_TEXT = 13;
 export const HEAD_TEXT = 20;
 /** Between a designation and what is written after it. */

@@ -32,7 +32,7 @@ const FOOT = 12;
 /** Height of one row of a module's configuration switches. */
 export const SWITCH_ROW = 48;
 /** Width of the cell that holds a cavity's label, at the edge the wires leave from. */
-export const LABEL_CELL = 32;
+export const LABEL_CELL = 40;
 /** Width of the cell with the lead's colour and letters. */
 export const LEAD_CELL = 64;
 /** Width of the cell with the mark that says whether what stands behind the cavity gives or takes. */
