@@ -53,7 +53,12 @@ export function registerEditCommands(): void {
       group: "edit",
       keys: ["Mod+z"],
       enabled: (editor) => editor.getState().history.past.length > 0,
-      run: (editor) => editor.getState().undo(),
+      run: (editor) => {
+        const { history, undo, say } = editor.getState();
+        const name = undoName(history);
+        undo();
+        if (name !== null) say(`Undone: ${name}.`);
+      },
     },
     {
       id: "redo",
@@ -61,7 +66,12 @@ export function registerEditCommands(): void {
       group: "edit",
       keys: ["Mod+Shift+z", "Mod+y"],
       enabled: (editor) => editor.getState().history.future.length > 0,
-      run: (editor) => editor.getState().redo(),
+      run: (editor) => {
+        const { history, redo, say } = editor.getState();
+        const name = redoName(history);
+        redo();
+        if (name !== null) say(`Done again: ${name}.`);
+      },
     },
     {
       id: "add-connector",

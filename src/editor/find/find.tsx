@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { showOnCanvas } from "../canvas/show.ts";
 import { Dialog } from "../shell/dialog.tsx";
 import { closeDialog } from "../shell/dialogs.ts";
@@ -13,8 +13,8 @@ export default function Find() {
   const editor = useEditorStore();
   const harness = useEditor((state) => state.history.present);
   const [typed, setTyped] = useState("");
-  const asked = useDeferredValue(typed);
-  const hits = useMemo(() => findInHarness(harness, asked), [harness, asked]);
+  // Not deferred: Enter straight after the last letter must go to what that letter found.
+  const hits = useMemo(() => findInHarness(harness, typed), [harness, typed]);
   const go = (key: string) => {
     const hit = hits.find((one) => one.key === key);
     closeDialog();

@@ -2,7 +2,8 @@ import { nameKind } from "../../catalogue/describe.ts";
 import { type Edit, group } from "../../graph/edits/edit.ts";
 import type { Cable, Part, Wire } from "../../graph/harness.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
-import { CABLE_WORDS, canMake, makeCable } from "./cable-edits.ts";
+import { CableDetails } from "./cable-details.tsx";
+import { CABLE_WORDS, cableOfWire, canMake, makeCable } from "./cable-edits.ts";
 import type { Take } from "./field-row.tsx";
 import { FieldsList, makeEdit } from "./fields-list.tsx";
 import { partFields } from "./part-fields.ts";
@@ -36,6 +37,8 @@ export function SeveralDetails(props: { readonly parts: readonly Part[]; readonl
         parts.map((part) => ({ kind: "change-part", part: part.id, changes: { [field.key]: value } })),
       ),
     );
+  const cable = sameOf(wires, (wire) => cableOfWire(harness, wire.id));
+  const shared = cable.same ? cable.value : null;
   const base = sameOf(wires, (wire) => wire.colour?.base ?? null);
   const tracer = sameOf(wires, (wire) => wire.colour?.tracer ?? null);
   return (
@@ -78,7 +81,7 @@ export function SeveralDetails(props: { readonly parts: readonly Part[]; readonl
           />
         </>
       )}
-      {wires.length > 1 && parts.length === 0 && (
+      {wires.length > 1 && parts.length === 0 && !shared && (
         <div className="details-buttons">
           {OFFERED.filter((kind) => canMake(kind, wires.length)).map((kind) => (
             <button
@@ -92,6 +95,7 @@ export function SeveralDetails(props: { readonly parts: readonly Part[]; readonl
           ))}
         </div>
       )}
+      {shared && parts.length === 0 && <CableDetails key={shared.id} cable={shared} />}
       {parts.length > 0 && wires.length > 0 && (
         <p className="details-words">Select only parts, or only wires, to change what they have in common.</p>
       )}

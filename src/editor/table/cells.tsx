@@ -37,6 +37,7 @@ export function Cells(props: {
         return (
           // biome-ignore lint/a11y/useSemanticElements: see above
           // biome-ignore lint/a11y/useFocusableInteractive: see above
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the grid has the keys
           <div
             key={column.id}
             id={cellId(wire.id, at)}
@@ -59,7 +60,8 @@ export function Cells(props: {
               .join(" ")}
             title={bad?.why ?? (isColour(column.id) ? colourTitle(text) : text)}
             onPointerDown={(event) => {
-              if (event.button !== 0 || isEdited) return;
+              // A finger may be about to scroll: it presses with the click that follows.
+              if (event.button !== 0 || isEdited || event.pointerType === "touch") return;
               event.preventDefault();
               grid.press(wire.id, at, {
                 extend: event.shiftKey,
@@ -69,6 +71,12 @@ export function Cells(props: {
             onPointerEnter={(event) => {
               if (event.buttons === 1 && event.pointerType === "mouse" && standing && !editing) {
                 grid.stand({ ...standing, row: wire.id, column: at });
+              }
+            }}
+            onClick={(event) => {
+              const { pointerType } = event.nativeEvent as PointerEvent;
+              if (pointerType === "touch" && !isEdited) {
+                grid.press(wire.id, at, { extend: false, add: false });
               }
             }}
             onDoubleClick={() => grid.begin()}

@@ -137,7 +137,9 @@ export function useGrid(props: {
       }
       return;
     }
-    const page = Math.max(1, Math.floor((scroller.current?.clientHeight ?? 280) / 28) - 2);
+    const shown = scroller.current;
+    const rowHeight = shown?.querySelector("[role=row]")?.clientHeight || 28;
+    const page = Math.max(1, Math.floor((shown?.clientHeight ?? 280) / rowHeight) - 2);
     const move = moveOf(event.key, mod, page, rows.length);
     if (move) stand(moved(standing, rows, indexOf, move[0], move[1], event.shiftKey));
     else if (mod && event.key.toLowerCase() === "a") {

@@ -1,5 +1,5 @@
 import { useVirtualizer } from "@tanstack/react-virtual";
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
+import { type CSSProperties, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
 import type { WireId } from "../../graph/harness.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import { Cells } from "./cells.tsx";
@@ -8,7 +8,8 @@ import { arrangeRows, COLUMNS, columnName, nextSort, type Sort, sheetOf } from "
 import { useGrid } from "./use-grid.ts";
 import "./table.css";
 
-export const ROW_HEIGHT = 28;
+/** A finger needs more room than a pointer. */
+const rowHeight = (): number => (window.matchMedia("(pointer: coarse)").matches ? 44 : 28);
 const TEMPLATE = COLUMNS.map(({ width }) => `${width}px`).join(" ");
 
 /** Every wire of the harness, edited like a spreadsheet and always in step with the drawing. */
@@ -22,16 +23,17 @@ export default function WireTable() {
   const asked = useDeferredValue(filter);
   const sheet = useMemo(() => sheetOf(harness, traced), [harness, traced]);
   const rows = useMemo(() => arrangeRows(sheet, asked, sort), [sheet, asked, sort]);
+  const [row] = useState(rowHeight);
   const scroller = useRef<HTMLDivElement>(null);
   const grid = useGrid({ editor, sheet, rows, scroller });
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
-    estimateSize: () => ROW_HEIGHT,
+    estimateSize: () => row,
     overscan: 12,
     // The head lies over the first row's place when a row is scrolled to.
-    scrollPaddingStart: ROW_HEIGHT + 4,
-    scrollPaddingEnd: ROW_HEIGHT,
+    scrollPaddingStart: row + 4,
+    scrollPaddingEnd: row,
   });
   const { standing, indexOf } = grid;
   const at = standing ? indexOf.get(standing.row) : undefined;
@@ -44,7 +46,7 @@ export default function WireTable() {
   const { sizes } = harness.settings;
   const all = Object.keys(harness.wires).length;
   return (
-    <div className="table">
+    <div className="table" style={{ "--row": `${row}px` } as CSSProperties}>
       <div className="table-bar">
         <input
           type="search"
