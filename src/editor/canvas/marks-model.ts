@@ -15,6 +15,8 @@ export type FindingMark = {
 /** Centre of a mark from the edge of the housing it stands beside, and above a symbol's contact. */
 const BESIDE = 12;
 const ABOVE = 12;
+/** From a loose end's ring. */
+const BEYOND = 18;
 
 /**
  * Where the findings that nobody has waived are marked. Each is marked once, at the first place it is about;
@@ -88,10 +90,18 @@ function markSpot(scene: Scene, about: About): { x: number; y: number } | null {
   return { x: placed.x + port.x, y: placed.y + port.y - ABOVE };
 }
 
-/** In the middle of the wire's longest straight piece, where it is least likely to cover a label. */
+/**
+ * Beyond the loose end, where there is one, since that is most likely the trouble; or else in the middle of the
+ * longest straight piece, where a mark is least likely to cover a label.
+ */
 function onWire(scene: Scene, about: Extract<About, { wire: unknown }>): { x: number; y: number } | null {
-  const path = scene.wires.get(about.wire)?.path;
-  if (!path) return null;
+  const placed = scene.wires.get(about.wire);
+  if (!placed) return null;
+  const { path, loose } = placed;
+  if (loose) {
+    const rightwards = loose.x >= path[0]! && loose.x >= path[path.length - 2]!;
+    return { x: loose.x + (rightwards ? BEYOND : -BEYOND), y: loose.y };
+  }
   let best = { x: path[0]!, y: path[1]! };
   let longest = -1;
   for (let i = 0; i + 3 < path.length; i += 2) {

@@ -153,7 +153,7 @@ function paintFar(
   zoom: number,
   theme: PaintTheme,
 ): void {
-  const least = 1.2 / zoom;
+  const least = 1.7 / zoom;
   const byColour = new Map<string, PlacedWire[]>();
   for (const placed of wires) {
     const base = placed.wire.colour?.base ?? "unknown";
@@ -175,6 +175,6 @@ function paintFar(
     brush.stroke();
   };
   const width = Math.max(wireWidth(1), least);
-  stroke(wires, resolveInk("ink", theme), width + Math.max(OUTLINE, 0.6 / zoom));
+  stroke(wires, resolveInk("ink", theme), width + Math.min(OUTLINE, 0.8 / zoom));
   for (const [base, list] of byColour) stroke(list, resolveInk(`wire:${base}`, theme), width);
 }
