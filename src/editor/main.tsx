@@ -2,6 +2,8 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./typeface.css";
 import "./theme.css";
+import "./shell/controls.css";
+import "./shell/header.css";
 import "./app.css";
 import { App } from "./app.tsx";
 import { registerAddCommands } from "./commands/add-commands.ts";
