@@ -40,6 +40,8 @@ export class Hand {
   spaceHeld = false;
   private press: Press | null = null;
   private longPress = 0;
+  private edgeFrame = 0;
+  private dragAt: Spot | null = null;
   private hoverFrame = 0;
   private hoverAt: Spot | null = null;
   private readonly canvas: CanvasStore;
@@ -124,11 +126,27 @@ export class Hand {
       }
       this.begin(press);
     }
+    this.drag(press, screen, event.altKey);
+    if (!this.edgeFrame) this.edgeFrame = requestAnimationFrame(() => this.pull(screen, event.altKey));
+  }
+
+  private drag(press: Press, screen: Spot, free: boolean): void {
+    this.dragAt = screen;
     const spot = this.sight.toDrawing(screen);
     if (press.drag === "lead") this.lead.follow(spot, this.hit(spot, press.kind));
     else if (press.drag === "box") {
       this.canvas.setState({ box: boxOf(press.spot.x, press.spot.y, spot.x, spot.y) });
-    } else press.drag?.to(spot.x - press.spot.x, spot.y - press.spot.y, event.altKey);
+    } else press.drag?.to(spot.x - press.spot.x, spot.y - press.spot.y, free);
+  }
+
+  /** A drag held near the edge moves the drawing along, frame by frame, until it leaves the edge or ends. */
+  private pull(screen: Spot, free: boolean): void {
+    this.edgeFrame = 0;
+    const { press } = this;
+    const at = this.dragAt ?? screen;
+    if (!press?.drag || !this.sight.pullAt(at)) return;
+    this.drag(press, at, free);
+    this.edgeFrame = requestAnimationFrame(() => this.pull(at, free));
   }
 
   private begin(press: Press): void {

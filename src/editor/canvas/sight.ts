@@ -5,6 +5,7 @@ import type { Box } from "./hit-model.ts";
 import type { PartNodeType } from "./nodes-model.ts";
 import {
   CONTACTS_FROM,
+  edgePull,
   holds,
   NEAR,
   reveal,
@@ -137,6 +138,16 @@ export class Sight implements CanvasView {
       },
       false,
     );
+  }
+
+  /** Shifts the view where a drag at this point of the page is near the edge. @returns whether it did */
+  pullAt(screen: Spot): boolean {
+    const corner = this.root?.getBoundingClientRect();
+    const at = { x: screen.x - (corner?.left ?? 0), y: screen.y - (corner?.top ?? 0) };
+    const pull = edgePull(at, this.page);
+    if (pull.x === 0 && pull.y === 0) return false;
+    this.go({ ...this.view, x: this.view.x + pull.x, y: this.view.y + pull.y }, false);
+    return true;
   }
 
   centre(): Spot {

@@ -83,3 +83,20 @@ export function holds(outer: Box, inner: Box): boolean {
     outer.y + outer.height >= inner.y + inner.height
   );
 }
+
+/** So near to an edge, page pixels, a drag pulls the drawing along. */
+const EDGE = 36;
+const PULL_MOST = 14;
+
+/** How far a drag at a point of the page shifts the view in one frame: the nearer to the edge, the faster. */
+export function edgePull(
+  at: { readonly x: number; readonly y: number },
+  page: Size,
+): { readonly x: number; readonly y: number } {
+  const along = (value: number, length: number): number => {
+    if (value < EDGE) return Math.round(Math.min(1, (EDGE - value) / EDGE) * PULL_MOST);
+    if (value > length - EDGE) return -Math.round(Math.min(1, (value - length + EDGE) / EDGE) * PULL_MOST);
+    return 0;
+  };
+  return { x: along(at.x, page.width), y: along(at.y, page.height) };
+}

@@ -22,7 +22,16 @@ const chosen = (editor: Editor): number => {
 const any = (editor: Editor): boolean => chosen(editor) > 0 && !keysGoElsewhere();
 const drawn = (editor: Editor): boolean =>
   editor.getState().derived.scene.parts.size > 0 && !keysGoElsewhere();
-const things = (count: number): string => (count === 1 ? "1 thing" : `${count} things`);
+
+/** "X1", or "3 things". */
+function whatIsChosen(editor: Editor): string {
+  const { selection, history } = editor.getState();
+  const [part] = selection.parts;
+  const [wire] = selection.wires;
+  if (chosen(editor) > 1) return `${chosen(editor)} things`;
+  const only = part ? history.present.parts[part] : wire ? history.present.wires[wire] : undefined;
+  return only?.designation ?? "1 thing";
+}
 
 /** Selecting, moving about, and what is done to what is selected. */
 export function registerCanvasCommands(): void {
@@ -73,7 +82,7 @@ export function registerCanvasCommands(): void {
     },
     {
       id: "delete",
-      name: (editor) => (any(editor) ? `Delete ${things(chosen(editor))}` : "Delete"),
+      name: (editor) => (any(editor) ? `Delete ${whatIsChosen(editor)}` : "Delete"),
       group: "edit",
       keys: ["Delete", "Backspace"],
       enabled: any,

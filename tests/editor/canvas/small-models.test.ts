@@ -7,7 +7,7 @@ import { nodesOf } from "../../../src/editor/canvas/nodes-model.ts";
 import { sayContact, sayPart, sayWire } from "../../../src/editor/canvas/say-model.ts";
 import { clicked } from "../../../src/editor/canvas/select-model.ts";
 import { circuitMeant, liftedBy } from "../../../src/editor/canvas/trace-model.ts";
-import { reveal, seenBox, viewOf, zoomedAt } from "../../../src/editor/canvas/view-model.ts";
+import { edgePull, reveal, seenBox, viewOf, zoomedAt } from "../../../src/editor/canvas/view-model.ts";
 import { copyFragment, readFragment } from "../../../src/graph/edits/copy.ts";
 import { trace } from "../../../src/graph/trace.ts";
 import { makeScene } from "../../../src/layout/scene.ts";
@@ -47,6 +47,11 @@ describe("views", () => {
     const spot = (v: typeof view) => (at.x - v.x) / v.zoom;
     expect(Math.abs(spot(next) - spot(view)) * next.zoom).toBeLessThanOrEqual(1);
     expect(zoomedAt(view, 100, at).zoom).toBe(4);
+  });
+  test("a drag pulls the drawing only near the edge, inwards, and faster the nearer it is", () => {
+    expect(edgePull({ x: 640, y: 400 }, page)).toEqual({ x: 0, y: 0 });
+    expect(edgePull({ x: 0, y: 790 }, page)).toEqual({ x: 14, y: -10 });
+    expect(edgePull({ x: 2000, y: 400 }, page).x).toBe(-14);
   });
   test("what is in sight already moves nothing", () => {
     const view = { x: 0, y: 0, zoom: 1 };
