@@ -147,7 +147,7 @@ export function createFiles(editor: Editor) {
       handle: null,
       lastModified: 0,
       inFile: null,
-      keeping: "kept",
+      keeping: alreadyKept ? "kept" : "waiting",
       whyFailed: "",
       conflict: null,
       alsoOpen: false,
