@@ -93,3 +93,19 @@ test("nothing is cut off at the side, and what a finger presses is 44 pixels", a
     expect(small, name).toEqual([]);
   }
 });
+
+test("from afar a finding is marked where it is", async ({ editor }) => {
+  await editor.open("./?sample=wren-receiver-adapter-faults");
+  const { x: left, y: top } = await editor.drawing.boundingBox().then((box) => box ?? { x: 0, y: 0 });
+  const marks = editor.drawing.getByRole("button", { name: / at [XW]/ });
+  await expect(marks.first()).toBeVisible();
+  const plugs = await Promise.all(["X1", "X2", "X3"].map((name) => editor.part(name).boundingBox()));
+  const lowest = Math.max(...plugs.map((box) => (box ? box.y + box.height : 0)));
+  const highest = Math.min(...plugs.map((box) => box?.y ?? 0));
+  for (const mark of await marks.all()) {
+    const { x, y } = await middleOf(mark);
+    expect(x).toBeGreaterThan(left);
+    expect(y).toBeGreaterThan(Math.max(top, highest - 30));
+    expect(y).toBeLessThan(lowest + 60);
+  }
+});

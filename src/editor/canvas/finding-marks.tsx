@@ -40,7 +40,7 @@ function OneMark({ mark, far }: { readonly mark: FindingMark; readonly far: bool
       type="button"
       tabIndex={-1}
       className={far ? "finding-mark finding-mark-far" : "finding-mark"}
-      style={{ transform: `translate(${mark.x}px, ${mark.y}px)` }}
+      style={{ translate: `${mark.x}px ${mark.y}px` }}
       aria-label={name}
       title={first.message}
       onClick={() => {
