@@ -55,25 +55,53 @@ export default function Help() {
             </section>
           );
         })}
-        <section>
-          <h3>Wire table</h3>
-          <dl>
-            {TABLE_KEYS.map(([what, keys]) => (
-              <div key={what}>
-                <dt>{what}</dt>
-                <dd>
-                  <kbd>{keys}</kbd>
-                </dd>
-              </div>
-            ))}
-          </dl>
-        </section>
+        <Keys name="On the drawing, by keys" keys={DRAWING_KEYS} />
+        <Keys name="On the drawing, by hand" keys={HAND_MOVES} />
+        <Keys name="Wire table" keys={TABLE_KEYS} />
       </div>
     </Dialog>
   );
 }
 
-const TABLE_KEYS: readonly (readonly [string, string])[] = [
+type KeyList = readonly (readonly [string, string])[];
+
+function Keys({ name, keys }: { readonly name: string; readonly keys: KeyList }) {
+  return (
+    <section>
+      <h3>{name}</h3>
+      <dl>
+        {keys.map(([what, press]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>
+              <kbd>{press}</kbd>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+const DRAWING_KEYS: KeyList = [
+  ["From part to part", "arrows"],
+  ["Into a part's contacts, and out", "Enter, Escape"],
+  ["Along a contact's wire", "Right or W"],
+  ["Draw a lead from a contact, and join it", "J, then Enter"],
+  ["Edit the text", "F2"],
+  ["What can be done here", "Shift+F10"],
+];
+
+const HAND_MOVES: KeyList = [
+  ["Move the drawing", "drag the ground, or hold Space"],
+  ["Nearer and farther", "wheel, or two fingers"],
+  ["Select several", "Shift and drag, or Shift and click"],
+  ["Draw a lead", "drag from a contact, or tap two"],
+  ["Move a part without snapping", "hold Alt"],
+  ["What can be done here", "right click, or press long"],
+];
+
+const TABLE_KEYS: KeyList = [
   ["From cell to cell", "arrows, Tab"],
   ["Select a range", "Shift+arrows"],
   ["Edit a cell", "F2, Enter, or type"],
