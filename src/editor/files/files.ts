@@ -21,7 +21,8 @@ export type FilesState = {
   readonly lastModified: number;
   /** The harness as it stands in the file; another object means there is something to save. */
   readonly inFile: Harness | null;
-  readonly keeping: "kept" | "waiting" | "failed";
+  /** `unedited`: there is nothing of the person's to keep yet. */
+  readonly keeping: "unedited" | "kept" | "waiting" | "failed";
   readonly whyFailed: string;
   /** Another tab has written this harness since it was read here. */
   readonly conflict: { readonly theirs: Kept } | null;
@@ -51,7 +52,7 @@ export function createFiles(editor: Editor) {
     handle: null,
     lastModified: 0,
     inFile: null,
-    keeping: "kept",
+    keeping: "unedited",
     whyFailed: "",
     conflict: null,
     alsoOpen: false,
@@ -147,7 +148,7 @@ export function createFiles(editor: Editor) {
       handle: null,
       lastModified: 0,
       inFile: null,
-      keeping: alreadyKept ? "kept" : "waiting",
+      keeping: !alreadyKept ? "waiting" : seenRevision > 0 ? "kept" : "unedited",
       whyFailed: "",
       conflict: null,
       alsoOpen: false,

@@ -63,6 +63,7 @@ function KeptState() {
   let words = "kept in this browser";
   if (keeping === "failed") words = `not kept: ${why}`;
   else if (keeping === "waiting") words = "keeping…";
+  else if (keeping === "unedited") words = "";
   else if (fileName && inFile === present) words = "saved";
   else if (fileName) words = "kept in this browser, not yet in the file";
   else if (empty) words = "";
