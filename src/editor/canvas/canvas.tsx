@@ -11,6 +11,8 @@ import { useStore } from "zustand";
 import { useNarrow } from "../shell/use-narrow.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import "./canvas.css";
+import "./over-canvas.css";
+import "./pointing.css";
 import { pressKey } from "./canvas-keys.ts";
 import { canvasOf, IDLE } from "./canvas-store.ts";
 import { pasteText } from "./clipboard.ts";
