@@ -1,9 +1,9 @@
 import type { ElkNode } from "elkjs/lib/elk-api.js";
 import { placeAroundPins, type Standing } from "./around-pins.ts";
 import { type Composed, compose } from "./compose.ts";
-import { fromElk, type Laid } from "./from-elk.ts";
+import { layPiece } from "./fold.ts";
+import type { Laid } from "./from-elk.ts";
 import { type Plan, planOf } from "./plan.ts";
-import { toElk } from "./to-elk.ts";
 import { type Arranged, type ArrangeProblem, type ArrangeStep, gridUp } from "./types.ts";
 
 /** Between what stands around pinned parts and the rest of the drawing below it. */
@@ -23,7 +23,7 @@ export async function arrangeWith(
   const pieces: Laid[] = [];
   step?.(0, plan.components.length);
   for (const component of plan.components) {
-    pieces.push(fromElk(plan, component, await layout(toElk(plan, component))));
+    pieces.push(await layPiece(layout, plan, component));
     step?.(pieces.length, plan.components.length);
   }
   const composed = composeAll(plan, pieces);

@@ -11,6 +11,8 @@ export type Laid = {
   readonly y: readonly number[];
   /** Left and right edge of each column, room for labels included. */
   readonly columns: readonly { readonly left: number; readonly right: number }[];
+  /** How many of the columns are the piece itself; those after them are strips beside it (see fold.ts). */
+  readonly ownColumns: number;
   readonly height: number;
   readonly paths: ReadonlyMap<string, readonly number[]>;
 };
@@ -35,7 +37,8 @@ export function fromElk(plan: Plan, component: Component, answer: ElkNode): Laid
   }
   const moved = keepApart(plan, component, y);
   const height = Math.max(...component.blocks.map((block, index) => y[index]! + plan.blocks[block]!.height));
-  return { component, x, y, columns, height, paths: pathsOf(component, answer, x, y, dy, moved) };
+  const paths = pathsOf(component, answer, x, y, dy, moved);
+  return { component, x, y, columns, ownColumns: columns.length, height, paths };
 }
 
 /** Half a unit up, so that a value a rounding error below the half does not part two blocks that ELK lined up. */

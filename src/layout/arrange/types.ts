@@ -36,7 +36,7 @@ export type ArrangeProblem = {
 export type Arranged = {
   /** Top left corner of every block, pinned ones included. */
   readonly places: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
-  /** ELK's own orthogonal routes, x1, y1, …, absolute; only of wires whose blocks stand where ELK put them. */
+  /** ELK's own orthogonal routes, x1, y1, …, absolute; only of wires whose blocks stand where ELK put them, not in a strip. */
   readonly paths: ReadonlyMap<string, readonly number[]>;
   /** Blocks that are to be mirrored compared with how they were given. Only those that `mayTurn`. */
   readonly turned: ReadonlySet<string>;

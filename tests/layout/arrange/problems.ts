@@ -1,5 +1,6 @@
 import type {
   ArrangeBlock,
+  Arranged,
   ArrangePort,
   ArrangeProblem,
   ArrangeWire,
@@ -165,4 +166,56 @@ export function harness(wireCount: number, seed = 1): ArrangeProblem {
     }
   }
   return { blocks, wires };
+}
+
+/**
+ * A fuse board: behind each of its cavities a switch, a feed joint, lamps, a ground joint and a ground. Each circuit hangs on
+ * the board alone.
+ */
+export function board(circuits: number, lamps: number): ArrangeProblem {
+  const blocks: ArrangeBlock[] = [housing("V", "vehicle", circuits), housing("B", "equipment", circuits)];
+  const wires: ArrangeWire[] = [];
+  const add = (from: End, to: End) => wires.push(wire(`w${wires.length}`, from, to));
+  for (let circuit = 1; circuit <= circuits; circuit++) {
+    blocks.push(fuse(`switch ${circuit}`), splice(`feed ${circuit}`), splice(`return ${circuit}`));
+    blocks.push(ending(`ground ${circuit}`));
+    add(["V", circuit], ["B", circuit]);
+    add(["B", circuit], [`switch ${circuit}`, 1]);
+    add([`switch ${circuit}`, 2], [`feed ${circuit}`, 1]);
+    add([`return ${circuit}`, 1], [`ground ${circuit}`, 1]);
+    for (let lamp = 1; lamp <= lamps; lamp++) {
+      const id = `lamp ${circuit}.${lamp}`;
+      blocks.push(housing(id, "equipment", 2));
+      add([`feed ${circuit}`, 2], [id, 1]);
+      add([id, 2], [`return ${circuit}`, 2]);
+    }
+  }
+  return { blocks, wires };
+}
+
+/** Pairs of blocks nearer than the margin, in words; a pair of pinned ones is a person's own doing. */
+export function tooClose(problem: ArrangeProblem, arranged: Arranged, margin = 16): string[] {
+  const found: string[] = [];
+  for (const [index, one] of problem.blocks.entries()) {
+    for (const other of problem.blocks.slice(index + 1)) {
+      if (one.pinned && other.pinned) continue;
+      const [p, q] = [arranged.places.get(one.id)!, arranged.places.get(other.id)!];
+      const apart =
+        p.x >= q.x + other.width + margin ||
+        q.x >= p.x + one.width + margin ||
+        p.y >= q.y + other.height + margin ||
+        q.y >= p.y + one.height + margin;
+      if (!apart) found.push(`${one.id} and ${other.id}`);
+    }
+  }
+  return found;
+}
+
+/** As plain data, to compare two of them. */
+export function plain(arranged: Arranged): unknown {
+  return {
+    places: [...arranged.places],
+    paths: [...arranged.paths],
+    turned: [...arranged.turned],
+  };
 }
