@@ -9,7 +9,7 @@ test("dragging from contact to contact joins them by a splice, and undo takes it
   await editor.drag(editor.contact("X1.3"), editor.contact("X2.3"));
   await expect(editor.contact("X1.3")).toHaveAccessibleName(/joined by W\d+ to XJ1/);
   await expect(editor.part("XJ1")).toBeVisible();
-  await expect(editor.undo("join X1 to X2")).toBeVisible();
+  await expect(editor.undo("join X1.3 to X2.3")).toBeVisible();
   await editor.page.keyboard.press("Control+z");
   await expect(editor.contact("X1.3")).toHaveAccessibleName(/no wire/);
   await expect(editor.part("XJ1")).toHaveCount(0);

@@ -43,7 +43,7 @@ test("two contacts are joined by two taps, and parted by a third", async ({ edit
   await expect(editor.status).toContainText("Lead from X1.3");
   await tap(editor, editor.contact("X2.3"));
   await expect(editor.contact("X2.3")).toHaveAccessibleName(/joined by W\d+/);
-  await expect(editor.status).toContainText("Done: join X1 to X2");
+  await expect(editor.status).toContainText("Done: join X1.3 to X2.3");
   await editor.header.getByRole("button", { name: /^Undo: join/ }).tap();
   await expect(editor.contact("X2.3")).toHaveAccessibleName(/no wire/);
 });

@@ -1,5 +1,6 @@
 import { nameContact } from "../../catalogue/describe.ts";
 import type { ContactRef } from "../../graph/harness.ts";
+import { dialogPending } from "../shell/dialogs.ts";
 import type { Editor } from "../state/store.ts";
 import { canvasOf } from "./canvas-store.ts";
 import { type Field, fieldsOfPart, fieldsOfWire } from "./fields-model.ts";
@@ -15,7 +16,7 @@ import type { Sight } from "./sight.ts";
  * @returns whether the key was taken
  */
 export function pressKey(editor: Editor, hand: Hand, sight: Sight, event: KeyboardEvent): boolean {
-  if (event.ctrlKey || event.metaKey || event.altKey) return false;
+  if (event.ctrlKey || event.metaKey || event.altKey || dialogPending()) return false;
   const canvas = canvasOf(editor);
   const { selection, derived, history } = editor.getState();
   const cursor = cursorOf(selection);

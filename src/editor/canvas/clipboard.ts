@@ -3,6 +3,7 @@ import { snap } from "../../layout/geometry/shape.ts";
 import { offerRows } from "../housing/offer-rows.ts";
 import type { Editor } from "../state/store.ts";
 import { canvasOf } from "./canvas-store.ts";
+import { clearDrop } from "./room-model.ts";
 
 /** What was copied last, for a browser that keeps its clipboard from pages. */
 let remembered = "";
@@ -52,15 +53,20 @@ export async function pasteText(editor: Editor, text: string): Promise<boolean> 
   return true;
 }
 
-/** A second one of what is selected, a little aside. */
+/** A second one of what is selected, under it where there is room. */
 export function duplicateSelection(editor: Editor): void {
   const { selection, history } = editor.getState();
-  insert(editor, copyFragment(history.present, selection.parts, selection.wires), 32, 32);
+  insert(editor, copyFragment(history.present, selection.parts, selection.wires), 0, 0);
 }
 
 function insert(editor: Editor, fragment: Fragment, dx: number, dy: number): void {
-  const { history, dispatch, select, say } = editor.getState();
-  const result = insertFragment(history.present, fragment, dx, dy);
+  const { history, derived, dispatch, select, say } = editor.getState();
+  const result = insertFragment(
+    history.present,
+    fragment,
+    dx,
+    dy + clearDrop(derived.scene, fragment, dx, dy),
+  );
   if ("ok" in result) say(result.why, "refused");
   else if (dispatch(result.edit)) select({ parts: new Set(result.parts), wires: new Set(result.wires) });
 }

@@ -1,14 +1,14 @@
 import { nameContact } from "../../catalogue/describe.ts";
-import { contactKey } from "../../graph/contacts.ts";
+import { contactKey, sameEnd } from "../../graph/contacts.ts";
 import { type Edit, group, type Refused, refused } from "../../graph/edits/edit.ts";
 import { join } from "../../graph/edits/join.ts";
 import { leadTo, spliceInto } from "../../graph/edits/lead.ts";
-import type { ContactRef, End, Harness, Part, PartKind, Place, WireId } from "../../graph/harness.ts";
+import type { ContactRef, End, Harness, Part, PartKind, Place, Wire, WireId } from "../../graph/harness.ts";
 import { makePlace } from "../../graph/make.ts";
-import { captionWidth } from "../../layout/geometry/caption.ts";
-import { type Shape, shapeOf, snap } from "../../layout/geometry/shape.ts";
+import { labelText, stubLength } from "../../layout/label.ts";
 import type { Scene } from "../../layout/scene.ts";
 import { contactSpot } from "./nodes-model.ts";
+import { freeSpot, freshShape, jointColumns } from "./room-model.ts";
 
 /** Where a lead being drawn starts: at a contact, or at the loose end of a wire that is there already. */
 export type Source = { readonly contact: ContactRef } | { readonly wire: WireId; readonly open: 0 | 1 };
@@ -66,7 +66,7 @@ export function dropEdit(
   const change = join(harness, root, target.ref, scene ? { x: 0, y: 0 } : null);
   return "ok" in change || !scene
     ? change
-    : placed(change, (part) => placeBetween(scene, part, root, target.ref));
+    : placed(change, (part) => placeBetween(harness, scene, change, part, root, target.ref));
 }
 
 function endOn(harness: Harness, id: WireId, open: 0 | 1, end: ContactRef): Edit | Refused {
@@ -90,11 +90,20 @@ function spliceDrop(
   if (open?.wire === into) return refused("a wire is not spliced into itself");
   const change = spliceInto(harness, into, open ? null : root, { x: 0, y: 0 });
   if ("ok" in change || change.kind !== "group") return change;
+  const run = scene?.wires.get(into)?.path;
+  // The first contact of the splice looks to where the wire begins, and the new lead lands on its own side.
+  const turned = run !== undefined && run[0]! > run.at(-2)!;
+  const start = scene && root ? contactSpot(scene, root.part, root.contact) : null;
+  const landing = start && start.x > at.x !== turned ? 2 : 1;
   const splice = change.edits.find((one) => one.kind === "add-part");
-  const edits = [...change.edits];
-  if (open && splice?.kind === "add-part") {
+  if (splice?.kind !== "add-part") return change;
+  const edits = change.edits.map((one): Edit => {
+    if (one.kind !== "add-wire" || !root || !one.wire.ends.some((end) => sameEnd(end, root))) return one;
+    return { ...one, wire: { ...one.wire, ends: [root, { part: splice.part.id, contact: landing }] } };
+  });
+  if (open) {
     const ends = harness.wires[open.wire]!.ends;
-    const far: ContactRef = { part: splice.part.id, contact: 1 };
+    const far: ContactRef = { part: splice.part.id, contact: landing };
     edits.push({
       kind: "change-wire",
       wire: open.wire,
@@ -104,9 +113,31 @@ function spliceDrop(
   const joined = group(change.name, edits);
   if (!scene) return joined;
   return placed(joined, (part) => {
-    const shape = freshShape(part, false);
-    return { ...freeSpot(scene, shape, at.x - shape.width / 2, at.y - shape.ports[0]!.y), turned: false };
+    const shape = freshShape(part, turned, (contact) => (contact === landing ? 2 : 1));
+    const port = shape.ports[0]!;
+    const leads = leadsOf(harness, joined);
+    const lead = Math.max(...leads.map((wire) => stubLength(labelText(wire, harness.settings.sizes))));
+    const x = run ? roomOnRun(run, at, shape.width, lead) : at.x - shape.width / 2;
+    const moving = new Set(leads.map((wire) => wire.id));
+    return { ...freeSpot(scene, shape, x, at.y - port.y, { moving }), turned };
   });
+}
+
+/**
+ * The left edge of a splice let go on a level piece of a wire: shifted along it, so far as its length allows,
+ * until what remains on either side has room for a label.
+ */
+function roomOnRun(run: readonly number[], at: Spot, width: number, lead: number): number {
+  const wanted = at.x - width / 2;
+  for (let i = 0; i + 3 < run.length; i += 2) {
+    const [left, right] = [Math.min(run[i]!, run[i + 2]!), Math.max(run[i]!, run[i + 2]!)];
+    const on =
+      run[i + 1] === run[i + 3] && Math.abs(run[i + 1]! - at.y) < 12 && left <= at.x && at.x <= right;
+    if (!on) continue;
+    const [least, most] = [left + lead, right - lead - width];
+    return least > most ? (least + most) / 2 : Math.min(most, Math.max(least, wanted));
+  }
+  return wanted;
 }
 
 /** A wire from this contact that hangs loose: drawing on from the contact uses it up. */
@@ -176,48 +207,34 @@ export function placed(change: Edit, where: (part: Part) => Spot & { readonly tu
   return { ...change, place: makePlace(x, y, change.place?.pinned ?? false, turned) };
 }
 
-/** The outline of a part that no wire lands on yet. */
-export function freshShape(part: Part, turned: boolean): Shape {
-  return shapeOf(part, turned, () => 1, captionWidth(part));
-}
-
-function placeBetween(scene: Scene, part: Part, a: ContactRef, b: ContactRef): Place {
+function placeBetween(
+  harness: Harness,
+  scene: Scene,
+  change: Edit,
+  part: Part,
+  a: ContactRef,
+  b: ContactRef,
+): Place {
   const left = contactSpot(scene, a.part, a.contact);
   const right = contactSpot(scene, b.part, b.contact);
   const from = left ?? { x: 0, y: 0 };
   const to = right ?? from;
   const turned = from.x > to.x;
   const shape = freshShape(part, turned);
-  const spot = freeSpot(scene, shape, (from.x + to.x) / 2 - shape.width / 2, from.y - shape.ports[0]!.y);
+  const leads = leadsOf(harness, change);
+  const lead = Math.max(0, ...leads.map((wire) => stubLength(labelText(wire, harness.settings.sizes))));
+  const spot = freeSpot(scene, shape, (from.x + to.x) / 2 - shape.width / 2, from.y - shape.ports[0]!.y, {
+    moving: new Set(leads.map((wire) => wire.id)),
+    lead,
+    columns: jointColumns(from, to, shape.width, lead),
+  });
   return makePlace(spot.x, spot.y, false, turned);
 }
 
-const ROOM = 8;
-
-/**
- * The nearest place to the one wanted where a part of this shape stands clear of all others. Columns to either
- * side are tried before rows: a joint stays on the row of the lead it joins.
- */
-export function freeSpot(scene: Scene, shape: Shape, x: number, y: number): Spot {
-  const wantX = snap(x);
-  const wantY = Math.round(y / 4) * 4;
-  const boxes = [...scene.parts.values()];
-  const clear = (left: number, top: number) =>
-    boxes.every(
-      (other) =>
-        left + shape.width + ROOM <= other.x ||
-        other.x + other.shape.width + ROOM <= left ||
-        top + shape.height + ROOM <= other.y ||
-        other.y + other.shape.height + ROOM <= top,
-    );
-  const column = shape.width + 2 * ROOM;
-  for (let row = 0; row < 12; row++) {
-    for (const down of row === 0 ? [0] : [row * 24, -row * 24]) {
-      for (const across of [0, 1, -1, 2, -2]) {
-        const left = wantX + snap(across * column);
-        if (clear(left, wantY + down)) return { x: left, y: wantY + down };
-      }
-    }
-  }
-  return { x: wantX, y: wantY };
+/** The wires that an edit draws, or draws elsewhere. */
+function leadsOf(harness: Harness, change: Edit): readonly Wire[] {
+  if (change.kind === "group") return change.edits.flatMap((one) => leadsOf(harness, one));
+  if (change.kind === "add-wire") return [change.wire];
+  const known = change.kind === "change-wire" ? harness.wires[change.wire] : undefined;
+  return known ? [known] : [];
 }

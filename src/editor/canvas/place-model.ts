@@ -6,8 +6,9 @@ import { makePart, makePlace, Names } from "../../graph/make.ts";
 import type { Traced } from "../../graph/trace.ts";
 import type { Scene } from "../../layout/scene.ts";
 import type { Selection } from "../state/store.ts";
-import { freeSpot, freshShape, placed } from "./join-model.ts";
+import { placed } from "./join-model.ts";
 import { contactSpot } from "./nodes-model.ts";
+import { freeSpot, freshShape } from "./room-model.ts";
 
 type Spot = { readonly x: number; readonly y: number };
 
@@ -59,7 +60,8 @@ export function capEdit(harness: Harness, scene: Scene, targets: readonly CapTar
     if (!at) return { x: 0, y: 0, turned: false };
     const shape = freshShape(part, at.leftwards);
     const port = shape.ports[0]!;
-    return { ...freeSpot(scene, shape, at.x - port.x, at.y - port.y), turned: at.leftwards };
+    const moving = new Set("wire" in target ? [target.wire] : []);
+    return { ...freeSpot(scene, shape, at.x - port.x, at.y - port.y, { moving }), turned: at.leftwards };
   });
 }
 
@@ -92,7 +94,11 @@ export function cutWire(harness: Harness, scene: Scene, id: WireId): Edit | Refu
   if ("ok" in change) return change;
   return placed(change, (part) => {
     const shape = freshShape(part, false);
-    return { ...freeSpot(scene, shape, at.x - shape.width / 2, at.y - shape.ports[0]!.y), turned: false };
+    const spot = freeSpot(scene, shape, at.x - shape.width / 2, at.y - shape.ports[0]!.y, {
+      moving: new Set([id]),
+    });
+    // Its first contact looks to where the wire begins.
+    return { ...spot, turned: path[0]! > path.at(-2)! };
   });
 }
 

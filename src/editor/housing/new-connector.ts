@@ -5,7 +5,7 @@ import { type CavityRow, mirrored } from "../../graph/edits/housing.ts";
 import type { Cavity, Connector, Harness, JobSide, PartId } from "../../graph/harness.ts";
 import { faceRows, makeCavity, makePart, makePlace, Names } from "../../graph/make.ts";
 import type { Scene } from "../../layout/scene.ts";
-import { freeSpot, freshShape } from "../canvas/join-model.ts";
+import { freeSpot, freshShape } from "../canvas/room-model.ts";
 
 type Spot = { readonly x: number; readonly y: number };
 

@@ -28,6 +28,11 @@ export function closeDialog(): void {
   dialogs.setState({ open: { kind: "none" } });
 }
 
+/** True from when a dialog is asked for, which may have to be fetched first, until it is closed. */
+export function dialogPending(): boolean {
+  return dialogs.getState().open.kind !== "none";
+}
+
 /** Asks for a new connector, at a place on the drawing where one is known. */
 export function askForConnector(
   at: { readonly x: number; readonly y: number } | null = null,

@@ -1,6 +1,7 @@
 import { pasteText } from "../canvas/clipboard.ts";
 import { keysOf, runKeys } from "../commands/command.ts";
 import type { Editor } from "../state/store.ts";
+import { dialogPending } from "./dialogs.ts";
 
 /**
  * One listener for every command's keys. While a person types in a field only keys with Mod reach a command,
@@ -11,6 +12,8 @@ export function listenForKeys(editor: Editor): void {
     if (event.defaultPrevented || event.isComposing) return;
     const keys = keysOf(event);
     const target = event.target instanceof HTMLElement ? event.target : null;
+    // What is typed while a dialog is still being fetched is meant for it, not for the drawing.
+    if (dialogPending() && !(event.ctrlKey || event.metaKey || event.altKey)) return;
     if (target?.closest("dialog[open], [role=dialog], [role=alertdialog], [role=menu]")) return;
     if (target && takesText(target) && !passesText(keys)) return;
     if (runKeys(editor, keys)) event.preventDefault();

@@ -1,17 +1,26 @@
-import { lazy, Suspense } from "react";
+import { lazy, Suspense, useEffect } from "react";
 import { useStore } from "zustand";
 import { dialogs } from "./dialogs.ts";
 
-const CommandList = lazy(() => import("../palette/command-list.tsx"));
+const commandList = () => import("../palette/command-list.tsx");
+const find = () => import("../find/find.tsx");
+const CommandList = lazy(commandList);
 const Help = lazy(() => import("../palette/help.tsx"));
-const Find = lazy(() => import("../find/find.tsx"));
+const Find = lazy(find);
 const AddConnector = lazy(() => import("../housing/add-connector.tsx"));
 const PasteRows = lazy(() => import("../housing/paste-rows.tsx"));
 const Print = lazy(() => import("../print/print.tsx"));
 
+/** The two that a person opens by a key and types into at once are fetched when the page has come to rest. */
+const AT_REST_MS = 2500;
+
 /** Whichever dialog stands open. Each is fetched when it is first asked for. */
 export function Dialogs() {
   const open = useStore(dialogs, (state) => state.open);
+  useEffect(() => {
+    const rest = setTimeout(() => void Promise.allSettled([commandList(), find()]), AT_REST_MS);
+    return () => clearTimeout(rest);
+  }, []);
   return (
     <Suspense fallback={null}>
       {open.kind === "commands" && <CommandList />}

@@ -28,7 +28,7 @@ export function join(
   if (wires.some((wire) => isBetween(wire, a, b))) return refused("a wire already joins these two contacts");
 
   const names = new Names(harness);
-  const name = `join ${left.designation} to ${right.designation}`;
+  const name = `join ${called(left, a)} to ${called(right, b)}`;
   const leadA = openLead(harness, a);
   const leadB = openLead(harness, b);
   const colourA = leadColour(left, a);
@@ -72,6 +72,12 @@ export function join(
     edits.push({ kind: "change-cavity", part, contact, changes: { use: "optional" } });
   }
   return group(name, edits);
+}
+
+/** "X1.4" for a cavity; a joint, cap or ground by its designation alone. */
+function called(part: Part, { contact }: ContactRef): string {
+  if (part.kind === "splice" || part.kind === "cap" || part.kind === "ground") return part.designation;
+  return `${part.designation}.${contactsOf(part)[contact - 1]?.label ?? contact}`;
 }
 
 type Charted = { readonly colour: Colour | null; readonly area_mm2: number | "unknown" };

@@ -1,7 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { dropEdit, endIn, freeSpot, roomForLead, sayDrop } from "../../../src/editor/canvas/join-model.ts";
+import { dropEdit, endIn, roomForLead, sayDrop } from "../../../src/editor/canvas/join-model.ts";
+import { clearDrop, freeSpot } from "../../../src/editor/canvas/room-model.ts";
+import { settle } from "../../../src/editor/state/derive.ts";
+import { copyFragment } from "../../../src/graph/edits/copy.ts";
 import { trace } from "../../../src/graph/trace.ts";
 import { makeScene } from "../../../src/layout/scene.ts";
+import { build } from "../../build.ts";
 import { adapter, adapterAt, edited, placedHarness } from "./a-harness.ts";
 
 const built = adapter();
@@ -52,6 +56,34 @@ describe("letting a lead go on a contact", () => {
       }
     }
   });
+  test("names of joints cover nothing written in a wire where rows are joined one after the other", () => {
+    const order = [0, 1, 2, 3, 4, 5];
+    const rows = Object.fromEntries(order.map((_, row) => [String(row + 1), "speed WH/BK 0.75"]));
+    const bench = build().vehicle("X1", rows).unit("X2", rows);
+    let harness = placedHarness(bench.harness, { X1: [0, 0], X2: [720, 0] });
+    for (const row of order) {
+      const target = { kind: "contact", ref: bench.at(`X2.${row + 1}`) } as const;
+      const from = { contact: bench.at(`X1.${row + 1}`) };
+      harness = settle(edited(harness, dropEdit(harness, from, target, makeScene(harness))), null).harness;
+    }
+    const { parts, wires } = makeScene(harness);
+    const joints = [...parts.values()].filter(({ part }) => part.kind === "splice");
+    expect(joints).toHaveLength(6);
+    const covered = [...wires.values()].flatMap(({ wire, labels }) =>
+      labels.length === 0
+        ? [`${wire.designation} has no label`]
+        : labels.flatMap((label) =>
+            joints
+              .filter(
+                ({ x, y, shape }) =>
+                  Math.abs(x + shape.width / 2 - label.x) < (shape.width + label.width) / 2 &&
+                  Math.abs(y + shape.height / 2 - label.y) < shape.height / 2 + 6,
+              )
+              .map(({ part }) => `${part.designation} on ${label.text}`),
+          ),
+    );
+    expect(covered).toEqual([]);
+  });
   test("says why it cannot be", () => {
     const { harness } = adapterAt();
     expect(sayDrop(harness, from, { kind: "contact", ref: from.contact })).toMatch(
@@ -74,6 +106,27 @@ describe("letting a lead go on a wire", () => {
       dropEdit(wired, from, { kind: "wire", wire: target!.id }, scene, { x: 500, y: 116 }),
     );
     expect(trace(next).circuitOf("p:X1#1")?.contacts).toContain("p:X2#3");
+  });
+  test("brings it to the side it comes from, with room for a label on either side", () => {
+    const scene = makeScene(wired);
+    const path = scene.wires.get(target!.id)!.path;
+    const spot = { x: path[0]! + 20, y: path[1]! };
+    for (const [name, side] of [
+      ["X1.A4", "left"],
+      ["X2.1", "right"],
+    ] as const) {
+      const next = edited(
+        wired,
+        dropEdit(wired, { contact: built.at(name) }, { kind: "wire", wire: target!.id }, scene, spot),
+      );
+      const after = makeScene(next);
+      const splice = [...after.parts.values()].find(({ part }) => part.kind === "splice")!;
+      const drawn = Object.values(next.wires).at(-1)!;
+      const landed = drawn.ends.find((end) => end !== "loose" && end.part === splice.part.id)!;
+      const contact = landed === "loose" ? 0 : landed.contact;
+      expect(splice.shape.ports.find((port) => port.contact === contact)!.side).toBe(side);
+      for (const wire of after.wires.values()) expect(wire.labels.length).toBeGreaterThan(0);
+    }
   });
   test("uses the loose wire that is there instead of drawing a second", () => {
     const source = { wire: loose!.id, open: 1 } as const;
@@ -147,4 +200,13 @@ test("freeSpot keeps what was asked for where there is room, and goes aside wher
     pushed.y + 40 <= x1.y ||
     pushed.y >= x1.shape.height;
   expect(clear).toBe(true);
+});
+
+test("a copy goes down until it lies on nothing, and stays where it is wanted if that is free", () => {
+  const { harness, scene } = adapterAt();
+  const piece = copyFragment(harness, new Set([from.contact.part]), new Set());
+  const { height } = scene.parts.get(from.contact.part)!.shape;
+  expect(clearDrop(scene, piece, 0, 0)).toBeGreaterThanOrEqual(height);
+  expect(clearDrop(scene, piece, 8, -16)).toBeGreaterThanOrEqual(height + 16);
+  expect(clearDrop(scene, piece, 0, 4 * height)).toBe(0);
 });
