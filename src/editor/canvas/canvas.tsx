@@ -8,6 +8,8 @@ import {
 } from "reactflow";
 import "reactflow/dist/base.css";
 import { useStore } from "zustand";
+import type { Scene } from "../../layout/scene.ts";
+import { desk } from "../shell/preferences.ts";
 import { useNarrow } from "../shell/use-narrow.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import "./canvas.css";
@@ -60,8 +62,10 @@ function Sheet() {
   const sight = useMemo(() => new Sight(canvas, () => editor.getState().derived.scene), [canvas, editor]);
   const hand = useMemo(() => new Hand(editor, sight), [editor, sight]);
   const narrow = useNarrow();
+  const minimap = useStore(desk, (state) => state.minimap);
   useTracing(root);
   useDocuments(sight);
+  useGrowth(sight, settled);
   usePointer(root, hand);
 
   useLayoutEffect(() => {
@@ -137,7 +141,7 @@ function Sheet() {
           {!draft && <FindingMarks scene={settled} />}
         </ViewportPortal>
       </ReactFlow>
-      {!narrow && <Minimap scene={settled} sight={sight} />}
+      {!narrow && minimap && <Minimap scene={settled} sight={sight} />}
       <Popups sight={sight} />
       <p id={HELP_ID} hidden>
         Arrows go from part to part, Enter goes in to its contacts. From a contact, right or W follows its
@@ -171,6 +175,16 @@ function useTracing(root: RefObject<HTMLDivElement | null>): void {
     canvas.setState({ lifted });
     root.current?.classList.toggle("tracing", lifted !== null);
   }, [circuit, canvas, root]);
+}
+
+/** Follows what is added to the drawing. */
+function useGrowth(sight: Sight, scene: Scene): void {
+  const before = useRef(scene);
+  useEffect(() => {
+    const was = before.current;
+    before.current = scene;
+    if (was !== scene) sight.grown(was, scene);
+  }, [scene, sight]);
 }
 
 /** Shows the whole of each document that is opened, and arranges one that has no places yet. */

@@ -6,7 +6,10 @@ import { seenBox } from "./view-model.ts";
 const WIDTH = 160;
 const HEIGHT = 112;
 
-/** The whole drawing in small, and what of it is seen. Pressing it goes there. The keyboard has its own ways. */
+/**
+ * The whole drawing in small, and what of it is seen. Pressing it goes there. The keyboard has its own ways.
+ * It stands aside while the whole drawing is in sight, where it would only cover a part of it.
+ */
 export function Minimap({ scene, sight }: { readonly scene: Scene; readonly sight: Sight }) {
   const frame = useRef<SVGRectElement>(null);
   const { x, y, width, height } = scene.bounds;
@@ -29,12 +32,13 @@ export function Minimap({ scene, sight }: { readonly scene: Scene; readonly sigh
         const seen = seenBox(view, page);
         const element = frame.current;
         if (!element) return;
+        element.ownerSVGElement?.toggleAttribute("data-idle", sight.seesAll(scene));
         element.setAttribute("x", String(seen.x));
         element.setAttribute("y", String(seen.y));
         element.setAttribute("width", String(Math.max(0, seen.width)));
         element.setAttribute("height", String(Math.max(0, seen.height)));
       }),
-    [sight],
+    [sight, scene],
   );
   if (width === 0) return null;
   const go = (event: React.PointerEvent<SVGSVGElement>) => {

@@ -19,6 +19,8 @@ import {
 type Listener = (view: View, page: Size) => void;
 
 const GLIDE_MS = 200;
+/** A part nearer than this to the edge, page pixels, is not seen well: its findings stand beside it. */
+const BORDER = 24;
 
 /** True where a person has asked their system for less motion. */
 export function wantsStill(): boolean {
@@ -53,10 +55,29 @@ export class Sight implements CanvasView {
     this.flow = null;
   }
 
+  /** A page of another size keeps the whole drawing in sight, if it was. */
   resize(page: Size): void {
+    const whole = this.page.width > 0 && this.seesAll(this.scene());
     this.page = page;
     if (page.width > 0) this.waiting?.();
+    if (whole && page.width > 0 && !this.seesAll(this.scene())) this.fit();
     this.tell();
+  }
+
+  /** What was added to a drawing that stood in sight as a whole is brought into sight with it. */
+  grown(before: Scene, after: Scene): void {
+    if (after.parts.size <= before.parts.size || this.page.width === 0) return;
+    if (this.seesAll(before) && !this.seesAll(after, BORDER)) this.fit(true);
+  }
+
+  /** Whether every part and wire is within the page. */
+  seesAll({ bounds }: Scene, border = 0): boolean {
+    const { x, y, width, height } = seenBox(this.view, this.page);
+    const margin = border / this.view.zoom;
+    return (
+      bounds.width === 0 ||
+      holds({ x: x + margin, y: y + margin, width: width - 2 * margin, height: height - 2 * margin }, bounds)
+    );
   }
 
   moved(view: View): void {

@@ -62,6 +62,13 @@ export function registerViewCommands(): void {
       },
     },
     {
+      id: "toggle-minimap",
+      name: () => (desk.getState().minimap ? "Hide the drawing in small" : "Show the drawing in small"),
+      group: "view",
+      keys: [],
+      run: () => desk.setState(({ minimap }) => ({ minimap: !minimap })),
+    },
+    {
       id: "toggle-units",
       name: (editor) =>
         settingsOf(editor).sizes === "metric" ? "Write wire sizes in AWG" : "Write wire sizes in mm²",

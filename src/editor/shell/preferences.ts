@@ -10,6 +10,8 @@ export type Preferences = {
   readonly theme: Theme;
   readonly panel: Panel;
   readonly wireTable: boolean;
+  /** The drawing in small, in the corner. */
+  readonly minimap: boolean;
 };
 
 export type PhoneView = "drawing" | "findings" | "wires" | "details";
@@ -24,6 +26,7 @@ const USUAL: Preferences = {
   theme: "system",
   panel: "findings",
   wireTable: false,
+  minimap: true,
 };
 
 const KEY = "pigtail.desk";
@@ -43,6 +46,7 @@ export function readPreferences(text: string | null): Preferences {
     theme: oneOf(kept.theme, ["paper", "workshop", "system"], USUAL.theme),
     panel: oneOf(kept.panel, ["inspector", "findings", "none"], USUAL.panel),
     wireTable: kept.wireTable === true,
+    minimap: kept.minimap !== false,
   };
 }
 
@@ -64,23 +68,26 @@ function parseObject(text: string | null): Readonly<Record<string, unknown>> {
 }
 
 /** The page's one desk. Panels and theme live in the editor's store, because commands change them. */
-export const desk = createStore<Pick<Preferences, "sideWidth" | "tableHeight" | "phoneView">>()(() => ({
-  sideWidth: USUAL.sideWidth,
-  tableHeight: USUAL.tableHeight,
-  phoneView: USUAL.phoneView,
-}));
+export const desk = createStore<Pick<Preferences, "sideWidth" | "tableHeight" | "phoneView" | "minimap">>()(
+  () => ({
+    sideWidth: USUAL.sideWidth,
+    tableHeight: USUAL.tableHeight,
+    phoneView: USUAL.phoneView,
+    minimap: USUAL.minimap,
+  }),
+);
 
 /** Puts the desk as it was left, and keeps it from now on. */
 export function rememberPreferences(editor: Editor): void {
   const kept = readPreferences(take());
-  desk.setState({ sideWidth: kept.sideWidth, tableHeight: kept.tableHeight });
+  desk.setState({ sideWidth: kept.sideWidth, tableHeight: kept.tableHeight, minimap: kept.minimap });
   editor.getState().set({ theme: kept.theme, panel: kept.panel, wireTable: kept.wireTable });
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
   const keep = () => {
     const { theme, panel, wireTable } = editor.getState();
-    const { sideWidth, tableHeight } = desk.getState();
+    const { sideWidth, tableHeight, minimap } = desk.getState();
     showTheme(theme, dark.matches);
-    put(JSON.stringify({ sideWidth, tableHeight, theme, panel, wireTable }));
+    put(JSON.stringify({ sideWidth, tableHeight, theme, panel, wireTable, minimap }));
   };
   keep();
   dark.addEventListener("change", keep);
