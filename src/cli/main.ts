@@ -60,7 +60,8 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (error) {
-  if (!(error instanceof Unusable)) throw error;
-  complain(error.message);
+  // Node's own code for a crash is 1, which would read as "findings".
+  const own = error instanceof Unusable ? error.message : ((error as Error).stack ?? String(error));
+  complain(error instanceof Unusable ? own : `Pigtail itself failed. Please report this:\n${own}`);
   process.exitCode = EXIT.unusable;
 }

@@ -43,6 +43,8 @@ export type Reach = {
   liveAt(circuit: PointCircuit): readonly ReachState[];
   unattendedAt(circuit: PointCircuit): readonly ReachState[];
   isLive(circuit: PointCircuit): boolean;
+  /** When a relay's coil between two circuits, by their ids, is pulled in. */
+  pulled(coil: readonly [number, number]): Summary;
 };
 
 /** More sources than this on one circuit tell a reader nothing new, and would make the walk quadratic. */
@@ -54,8 +56,11 @@ const SWITCH_STATES: Readonly<Partial<Record<Switch["operatedBy"], number>>> = {
   lights: bits(["lights-on"]),
 };
 
+/** When a relay's coil, between two circuits, is pulled in. */
+type PulledBy = (coil: readonly [number, number]) => Summary;
+
 /** The states that are left after a gate. */
-function pass(gate: Gate, from: Summary, coilAt: (circuit: number) => Summary): Summary {
+function pass(gate: Gate, from: Summary, pulledBy: PulledBy): Summary {
   switch (gate.kind) {
     case "through":
     case "fuse":
@@ -69,8 +74,7 @@ function pass(gate: Gate, from: Summary, coilAt: (circuit: number) => Summary): 
     }
     case "make":
     case "rest": {
-      const [a, b] = gate.coil.map(coilAt) as [Summary, Summary];
-      const pulled = { live: a.live | b.live, unattended: a.unattended | b.unattended };
+      const pulled = pulledBy(gate.coil);
       if (gate.kind === "rest")
         return { live: from.live & ~pulled.unattended, unattended: from.unattended & ~pulled.unattended };
       return { live: meet(from.live, pulled.live), unattended: meet(from.unattended, pulled.unattended) };
@@ -101,12 +105,36 @@ export function feedsOf(
   points: Points,
   ways: Ways = waysOf(harness, points, false),
 ): Reach {
-  return walk(
+  const sources = sourcesOf(points, (point) => statesOf(point) !== 0);
+  const returns = hasRelay(ways) ? returnsOf(harness, points) : [];
+  const pulledBy = (known: Found): PulledBy => pulledIn(known, returns);
+  return walk(points, ways, sources, statesOf, pulledBy);
+}
+
+/** The ground that each circuit has without the help of a relay. */
+function returnsOf(harness: Pick<Harness, "parts">, points: Points): Found {
+  const sources = sourcesOf(points, (point) => isGround(point.means.id));
+  return spread(
     points,
-    ways,
-    sourcesOf(points, (point) => statesOf(point) !== 0),
-    statesOf,
+    waysOf(harness, points, true),
+    sources,
+    () => bits(STATES),
+    () => NOTHING,
   );
+}
+
+/** A coil pulls while one end is fed and the other grounded; one whose ground nobody has drawn, while it is fed. */
+function pulledIn(feeds: Found, returns: Found): PulledBy {
+  return ([one, other]) => {
+    const grounds = [returns[one] ?? NOTHING, returns[other] ?? NOTHING] as const;
+    const drawn = grounds.some(({ live }) => live !== 0);
+    const through = (from: number, to: Summary, key: keyof Summary): number =>
+      ((feeds[from] ?? NOTHING)[key] & (drawn ? to[key] : ~0)) >>> 0;
+    return {
+      live: through(one, grounds[1], "live") | through(other, grounds[0], "live"),
+      unattended: through(one, grounds[1], "unattended") | through(other, grounds[0], "unattended"),
+    };
+  };
 }
 
 /** Giving contacts in the order of their designations: see `waysOf`. */
@@ -126,7 +154,20 @@ function statesOf(point: Point): number {
 /** Which circuits reach the frame or the battery's minus: `unattended` without a switch that somebody works. */
 export function groundsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
   const sources = sourcesOf(points, (point) => isGround(point.means.id));
-  return walk(points, waysOf(harness, points, true), sources, () => bits(STATES));
+  const ways = waysOf(harness, points, true);
+  const feeds = hasRelay(ways) ? feedsOf(harness, points) : null;
+  const pulledBy: PulledBy = (coil) => {
+    const pulled = feeds?.pulled(coil) ?? NOTHING;
+    // Of a coil that nothing drives on the drawing, something not drawn may close the contact.
+    return pulled.live ? pulled : { live: bits(STATES), unattended: 0 };
+  };
+  return walk(
+    points,
+    ways,
+    sources,
+    () => bits(STATES),
+    () => pulledBy,
+  );
 }
 
 function walk(
@@ -134,20 +175,17 @@ function walk(
   ways: Ways,
   sources: readonly Point[],
   states: (source: Point) => number,
+  pulledBy: (known: Found) => PulledBy,
 ): Reach {
-  const hasRelay = ways.some((list) =>
-    list?.some(({ gate }) => gate.kind === "make" || gate.kind === "rest"),
-  );
-  const nothing: Summary = { live: 0, unattended: 0 };
   let found: Found = [];
   // A relay passes on what its coil learned in the round before; chains of relays need a round each.
-  for (let round = 0, rounds = hasRelay ? 6 : 1; round < rounds; round++) {
+  for (let round = 0, rounds = hasRelay(ways) ? 6 : 1; round < rounds; round++) {
     const before = found;
-    found = spread(points, ways, sources, states, (circuit) => before[circuit] ?? nothing);
+    found = spread(points, ways, sources, states, pulledBy(before));
     if (sameStates(before, found)) break;
   }
   const named = new Map<number, readonly Feed[]>();
-  const at = (circuit: PointCircuit): Summary => found[circuit.circuit.id] ?? nothing;
+  const at = (circuit: PointCircuit): Summary => found[circuit.circuit.id] ?? NOTHING;
   return {
     feeds: (circuit) => {
       const id = circuit.circuit.id;
@@ -161,7 +199,14 @@ function walk(
     liveAt: (circuit) => statesIn(at(circuit).live),
     unattendedAt: (circuit) => statesIn(at(circuit).unattended),
     isLive: (circuit) => at(circuit).live !== 0,
+    pulled: pulledBy(found),
   };
+}
+
+const NOTHING: Summary = { live: 0, unattended: 0 };
+
+function hasRelay(ways: Ways): boolean {
+  return ways.some((list) => list?.some(({ gate }) => gate.kind === "make" || gate.kind === "rest"));
 }
 
 /** What has arrived at each circuit, by its id. */
@@ -173,7 +218,7 @@ function spread(
   ways: Ways,
   sources: readonly Point[],
   states: (source: Point) => number,
-  coilAt: (circuit: number) => Summary,
+  pulledBy: PulledBy,
 ): Found {
   const found: Found = new Array(points.circuits.length);
   const arrive = (circuit: number, news: Arrival): boolean => {
@@ -213,7 +258,7 @@ function spread(
   for (let next = 0; next < queue.length; next++) {
     const { circuit, news } = queue[next]!;
     for (const { to, gate } of ways[circuit] ?? []) {
-      const left = pass(gate, news, coilAt);
+      const left = pass(gate, news, pulledBy);
       if (!left.live) continue;
       const onward: Arrival =
         gate.kind === "fuse"

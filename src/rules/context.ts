@@ -2,6 +2,7 @@ import type { Point, PointCircuit, Points } from "../electrical/points.ts";
 import { pointsOf } from "../electrical/points.ts";
 import { feedsOf, groundsOf, type Reach } from "../electrical/reach.ts";
 import { type Ways, waysOf } from "../electrical/ways.ts";
+import { contactKey } from "../graph/contacts.ts";
 import type { Harness, Module, Part, PartId } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
@@ -100,6 +101,11 @@ export class Context {
       if (other !== point && !(other.unit === point.unit && other.means === point.means)) return false;
     }
     return true;
+  }
+
+  /** Several leads end under one cap of it: a rule of its own tells that, and cures it first. */
+  meetsInCap({ caps }: PointCircuit): boolean {
+    return caps.some((cap) => this.traced.wiresAt(contactKey(cap, 1)).length > 1);
   }
 
   /** A person has said that it stays unused. */

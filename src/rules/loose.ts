@@ -1,15 +1,17 @@
 import type { Point, PointCircuit } from "../electrical/points.ts";
-import { sameEnd } from "../graph/contacts.ts";
+import { contactKey, sameEnd } from "../graph/contacts.ts";
 import { join } from "../graph/edits/join.ts";
 import { capSpares } from "../graph/edits/lead.ts";
-import type { ContactRef, Wire } from "../graph/harness.ts";
+import type { ContactRef, Splice, Wire } from "../graph/harness.ts";
 import type { Context } from "./context.ts";
 import { type Fix, fixWith } from "./rule.ts";
 import { nameAndPurpose, nameOf, sayPoint, sayWire } from "./words.ts";
 
-/** A wire with a loose end, in the words that its two rules share. */
+/** A wire with a loose end, or one that ends in a joint by itself, in the words that its two rules share. */
 export type LooseLead = {
   readonly wire: Wire;
+  /** "ends loose", or in which joint it ends that holds nothing else. */
+  readonly ends: string;
   readonly circuit: PointCircuit | null;
   /** Both ends are loose. */
   readonly isStock: boolean;
@@ -27,14 +29,21 @@ export type LooseLead = {
 
 export function* looseLeads(context: Context): Iterable<LooseLead> {
   for (const { loose } of context.traced.circuits) {
-    for (const id of loose) yield tell(context, context.harness.wires[id]!);
+    for (const id of loose) yield tell(context, context.harness.wires[id]!, null);
+  }
+  for (const part of context.parts) {
+    if (part.kind !== "splice") continue;
+    const [wire, second] = [1, 2].flatMap((side) => context.traced.wiresAt(contactKey(part.id, side)));
+    // A joint that holds one end joins nothing; a wire with a loose end as well is told of already.
+    if (wire && !second && !wire.ends.includes("loose")) yield tell(context, wire, part);
   }
 }
 
-function tell(context: Context, wire: Wire): LooseLead {
-  const held = wire.ends.find((end) => end !== "loose");
+function tell(context: Context, wire: Wire, joint: Splice | null): LooseLead {
+  const held = wire.ends.filter((end) => end !== "loose").find((end) => end.part !== joint?.id);
   const name = sayWire(wire);
-  const nowhere = { wire, circuit: null, isLive: false, isSpare: false, name, from: "", wish: "" };
+  const ends = joint ? `ends in ${joint.designation}, which holds nothing else` : "ends loose";
+  const nowhere = { wire, ends, circuit: null, isLive: false, isSpare: false, name, from: "", wish: "" };
   if (!held) return { ...nowhere, isStock: true, remedy: "", fix: null };
   const circuit = context.points.circuitAt(held.part, held.contact);
   const point = context.points.pointAt(held.part, held.contact);
@@ -42,15 +51,18 @@ function tell(context: Context, wire: Wire): LooseLead {
   const isSpare = point !== undefined && context.isLeftOut(point);
   const partner = point && context.unjoined.partnerOf.get(point);
   const from = point ? nameAndPurpose(point) : (holder?.designation ?? "");
-  const fix = isSpare
-    ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))
-    : point && partner && isJoinable(circuit, point, held)
-      ? fixWith(`Join ${nameOf(point)} to ${nameOf(partner)}`, () =>
-          join(context.harness, point.at, partner.at),
-        )
-      : null;
+  const fix = joint
+    ? null
+    : isSpare
+      ? fixWith(`Cap ${wire.designation}`, () => capSpares(context.harness, [{ wire: wire.id }]))
+      : point && partner && isJoinable(circuit, point, held)
+        ? fixWith(`Join ${nameOf(point)} to ${nameOf(partner)}`, () =>
+            join(context.harness, point.at, partner.at),
+          )
+        : null;
   return {
     wire,
+    ends,
     circuit,
     isStock: false,
     isLive: context.feeds.isLive(circuit),

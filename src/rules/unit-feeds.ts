@@ -17,7 +17,8 @@ export type UnitFeeds = {
   readonly switched: readonly Input[];
 };
 
-const SWITCHED = new Set(["switched-feed", "ignition-feed"]);
+/** Feeds that come with the key. */
+export const SWITCHED: ReadonlySet<string> = new Set(["switched-feed", "ignition-feed"]);
 
 export function* unitFeeds(context: Context): Iterable<UnitFeeds> {
   for (const unit of context.newUnits) {

@@ -49,6 +49,15 @@ export function sayWire(wire: Wire): string {
   return wire.colour ? `${wire.designation} (${sayColour(wire.colour)})` : wire.designation;
 }
 
+/** "XE1", or the contact of a chart that is a ground: "X1.A8 ground (brown)". */
+export function sayGrounds(context: Context, grounds: readonly Point[]): string {
+  return sayList(
+    [...grounds]
+      .sort(byName)
+      .map((point) => (point.part.kind === "ground" ? nameOf(point) : sayPoint(context, point))),
+  );
+}
+
 export function isOrAre(things: readonly unknown[]): string {
   return things.length === 1 ? "is" : "are";
 }

@@ -6,6 +6,20 @@ const grounded = () => feeds().path("X1.A8", "XJ3", "X2.3");
 
 testRule(rule, {
   silent: [
+    {
+      name: "a relay whose coil somebody grounds by hand",
+      build: grounded()
+        .part("relay", "K1", { poles: "make" })
+        .path("X1.A4", "XJ1", "X2.1")
+        .path("XJ1", "K1.30")
+        .path("K1.87", "X2.2")
+        .path("XJ1", "K1.86")
+        .path("K1.85", "S1", "XE1"),
+    },
+    {
+      name: "the vehicle's leads meet behind their fuses: the danger speaks",
+      build: grounded().path("X1.A4", "F1", "XJ1", "X2.1").path("X1.A7", "F2", "XJ1", "X2.2"),
+    },
     { name: "one of each", build: joined() },
     { name: "one of them open", build: grounded().path("X1.A4", "XJ1", "X2.1") },
     {
@@ -18,6 +32,17 @@ testRule(rule, {
     },
   ],
   found: [
+    {
+      name: "a relay whose coil is always fed and grounded",
+      build: grounded()
+        .part("relay", "K1", { poles: "make" })
+        .path("X1.A4", "XJ1", "X2.1")
+        .path("XJ1", "K1.30")
+        .path("K1.87", "X2.2")
+        .path("XJ1", "K1.86")
+        .path("K1.85", "XE1"),
+      findings: [{ at: ["X2.1", "X2.2"], severity: "weak", fix: null }],
+    },
     {
       name: "both on the vehicle's constant",
       build: grounded().path("X1.A4", "XJ1", "X2.1").path("XJ1", "X2.2"),

@@ -5,6 +5,7 @@ import { testRule } from "./test-rule.ts";
 
 testRule(rule, {
   silent: [
+    { name: "through a fuse to an input", build: feeds().path("X1.A4", "F1", "X2.1") },
     { name: "each to its own", build: joined() },
     {
       name: "a lamp between them",
@@ -13,6 +14,13 @@ testRule(rule, {
     { name: "an input on ground", build: feeds().path("X2.1", "XE1") },
   ],
   found: [
+    {
+      name: "through a fuse",
+      build: feeds().path("X1.A4", "F1", "XE1"),
+      findings: [
+        { at: ["X1.A4", "XE1"], says: "straight to XE1, through F1 and nothing that draws", fix: null },
+      ],
+    },
     {
       name: "the vehicle's constant in the joint of its ground",
       build: feeds().path("X1.A4", "XJ1", "X1.A8"),

@@ -7,6 +7,7 @@ const pulse = () => build().vehicle("X1", { "5": "speed GN" }).unit("X2", { "9":
 
 testRule(rule, {
   silent: [
+    { name: "a joint that holds two ends", build: pulse().path("X1.5", "XJ1", "X2.9") },
     { name: "an adapter that is joined through", build: joined() },
     { name: "a lead that ends under a cap", build: pulse().path("X2.9", "XC1") },
     { name: "a cavity without a wire", build: pulse() },
@@ -20,6 +21,11 @@ testRule(rule, {
     },
   ],
   found: [
+    {
+      name: "a lead that ends in a joint by itself",
+      build: pulse().path("X2.9", "XJ1"),
+      findings: [{ at: ["W1"], says: "ends in XJ1, which holds nothing else", fix: null }],
+    },
     {
       name: "a lead from a cavity",
       build: build().unit("X2", { "9": "mute PK" }).wire("X2.9", "loose"),

@@ -34,6 +34,11 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "a live lead that ends in a joint by itself",
+      build: build().vehicle("X1", { A4: "constant-feed RD fuse:10" }).path("X1.A4", "XJ1"),
+      findings: [{ at: ["W1"], says: "ends in XJ1, which holds nothing else, and is live", fix: null }],
+    },
+    {
       name: "the vehicle's constant lead",
       build: build().vehicle("X1", { A4: "constant-feed RD fuse:15" }).wire("X1.A4", "loose"),
       findings: [{ at: ["W1"], says: "at all times, behind its own 15 A fuse", fix: null }],

@@ -11,6 +11,7 @@ const battery = () =>
 
 testRule(rule, {
   silent: [
+    { name: "a fuse behind a joint", build: battery().path("G1.+", "XJ1", "F1", "A1.1") },
     { name: "a fuse at the battery", build: battery().path("G1.+", "F1", "A1.1") },
     {
       name: "a switch before the fuse feeds nothing by itself",
@@ -32,6 +33,11 @@ testRule(rule, {
     { name: "the return to the battery's minus", build: battery().path("G1.+", "F1", "A1.1") },
   ],
   found: [
+    {
+      name: "a branch that leaves the joint before the fuse",
+      build: battery().part("load", "E1").path("G1.+", "XJ1", "F1", "A1.1").path("XJ1", "E1.+"),
+      findings: [{ at: ["G1.+", "E1.+"], fix: "Put a fuse into W2 at G1.+" }],
+    },
     {
       name: "straight from the battery",
       build: battery().wire("G1.+", "A1.1", "RD"),

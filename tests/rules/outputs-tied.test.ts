@@ -5,6 +5,13 @@ import { testRule } from "./test-rule.ts";
 
 testRule(rule, {
   silent: [
+    {
+      name: "two spares under one cap: another rule's",
+      build: build()
+        .unit("X4", { "1": "speaker-rear-left-plus spare", "2": "speaker-rear-left-minus spare" })
+        .path("X4.1", "XC1")
+        .path("X4.2", "XC1"),
+    },
     { name: "one output to each lead", build: joined() },
     {
       name: "one output, two speakers",

@@ -8,6 +8,16 @@ const screen = () => build().unit("X2", { "9": "parking-brake GN" });
 testRule(rule, {
   silent: [
     {
+      name: "through a relay that pulls in reverse only",
+      build: screen()
+        .vehicle("X1", { "1": "reverse RD fuse:10" })
+        .part("relay", "K1", { poles: "changeover" })
+        .path("X2.9", "K1.87")
+        .path("K1.30", "XE1")
+        .path("X1.1", "K1.86")
+        .path("K1.85", "XE2"),
+    },
+    {
       name: "on the vehicle's lead",
       build: joined({ B1: "parking-brake BN/WH" }, { "9": "parking-brake GN" }).path("X1.B1", "XJ4", "X2.9"),
     },
@@ -23,6 +33,28 @@ testRule(rule, {
     },
   ],
   found: [
+    {
+      name: "through a relay that the key pulls in",
+      build: screen()
+        .vehicle("X1", { "1": "switched-feed RD fuse:10" })
+        .part("relay", "K1", { poles: "changeover" })
+        .path("X2.9", "K1.87")
+        .path("K1.30", "XE1")
+        .path("X1.1", "K1.86")
+        .path("K1.85", "XE2"),
+      findings: [{ at: ["X2.9"], says: "grounded for good at XE1;", fix: null }],
+    },
+    {
+      name: "through the rest contact of a relay",
+      build: screen()
+        .vehicle("X1", { "1": "reverse RD fuse:10" })
+        .part("relay", "K1", { poles: "changeover" })
+        .path("X2.9", "K1.87a")
+        .path("K1.30", "XE1")
+        .path("X1.1", "K1.86")
+        .path("K1.85", "XE2"),
+      findings: [{ at: ["X2.9"], fix: null }],
+    },
     {
       name: "on a stud",
       build: screen().path("X2.9", "XE1"),

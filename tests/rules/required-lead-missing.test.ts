@@ -25,6 +25,14 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "the vehicle has an ignition lead where the unit wants a switched one",
+      build: build()
+        .vehicle("X1", { "1": "ignition-feed BK", A8: "ground BN" })
+        .unit("X2", { "1": "switched-feed RD", "3": "ground BK" })
+        .wire("X1.A8", "X2.3"),
+      findings: [{ at: ["X2.1"], fix: null }],
+    },
+    {
       name: "a feed that no chart gives",
       build: unit("constant-feed YE"),
       findings: [{ at: ["X2.1"], says: "X2.1 constant feed (yellow) is joined to nothing", fix: null }],

@@ -28,6 +28,13 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "a feed meets a ground",
+      build: two({ "1": "constant-feed" }, { "1": "ground" }),
+      findings: [
+        { at: ["X1", "X2"], severity: "danger", says: "X1 has constant feed and X2 has ground", fix: null },
+      ],
+    },
+    {
       name: "a feed meets a signal",
       build: two(feed, keys),
       findings: [

@@ -12,6 +12,21 @@ const unit = () =>
 
 testRule(rule, {
   silent: [
+    {
+      name: "a speaker's two leads, a cap for each",
+      build: build()
+        .unit("X4", { "1": "speaker-rear-left-plus GN spare", "2": "speaker-rear-left-minus GN/BK spare" })
+        .path("X4.1", "XC1")
+        .path("X4.2", "XC2"),
+    },
+    {
+      name: "a lead in use, of which a tail is capped",
+      build: build()
+        .vehicle("X1", { "1": "mute" })
+        .unit("X2", { "1": "mute" })
+        .path("X1.1", "XJ1", "X2.1")
+        .path("XJ1", "XC1"),
+    },
     { name: "a cap for each", build: unit().path("X2.5", "XC1").path("X2.7", "XC2") },
     {
       name: "two leads of one function",
@@ -23,6 +38,11 @@ testRule(rule, {
     { name: "a cap without a lead", build: unit().part("cap", "XC1") },
   ],
   found: [
+    {
+      name: "two spares in a joint, and one cap behind it",
+      build: unit().path("X2.5", "XJ1").path("X2.7", "XJ1").path("XJ1", "XC1"),
+      findings: [{ at: ["XC1"], says: "Spares are joined together before they reach XC1", fix: null }],
+    },
     {
       name: "antenna power with mute",
       build: unit().path("X2.5", "XC1").path("X2.7", "XC1"),

@@ -11,6 +11,18 @@ const lamp = () =>
 
 testRule(rule, {
   silent: [
+    {
+      name: "feed and ground exchanged: the danger speaks",
+      build: feeds().path("X1.A4", "X2.3").path("X1.A8", "X2.1"),
+    },
+    {
+      name: "a lamp that the vehicle's parking-brake switch grounds",
+      build: build()
+        .vehicle("X1", { "1": "ignition-feed", "2": "parking-brake gives" })
+        .part("load", "E1", { type: "lamp" })
+        .wire("X1.1", "E1.+")
+        .wire("E1.−", "X1.2"),
+    },
     { name: "grounded by the vehicle's lead", build: joined() },
     { name: "grounded at a stud", build: feeds().path("X2.3", "XE1") },
     {

@@ -25,6 +25,21 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "on a tail of its own receiver",
+      build: build()
+        .module("A2", { role: "receiver" })
+        .receptacle("X6", "A2", { "1": "line-rear-left-signal gives", "2": "line-rear-left-shield gives" })
+        .receptacle("X7", "A2", rows, { form: "line-plug" })
+        .wire("X6.1", "X7.hot")
+        .wire("X6.2", "X7.shell"),
+      findings: [{ at: ["X7"], fix: "Cover X7, shell and all" }],
+    },
+    {
+      name: "its shell on the frame and its middle on nothing",
+      build: plug("none").wire("X7.shell", "XE1"),
+      findings: [{ at: ["X7"], fix: "Cover X7, shell and all" }],
+    },
+    {
       name: "bare",
       build: plug("none"),
       findings: [{ at: ["X7"], says: "nothing covers it", fix: "Cover X7, shell and all" }],

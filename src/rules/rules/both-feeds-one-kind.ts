@@ -1,6 +1,6 @@
 import type { Context } from "../context.ts";
 import { defineRule } from "../rule.ts";
-import { type Input, unitFeeds } from "../unit-feeds.ts";
+import { type Input, SWITCHED, unitFeeds } from "../unit-feeds.ts";
 import { nameOf, sayList, sayPoint } from "../words.ts";
 
 export default defineRule({
@@ -16,7 +16,7 @@ export default defineRule({
       const [c, s] = [constant[0], switched[0]];
       const [kind] = kinds;
       if (!c || !s || kinds.size !== 1 || (kind !== "constant" && kind !== "switched")) continue;
-      if (kind === "constant" && isTied(context, c)) continue;
+      if (kind === "constant" && [c, s].some((input) => isTied(context, input))) continue;
       const inputs = [...constant, ...switched];
       const names = sayList(inputs.map(({ point }) => sayPoint(context, point)));
       const about = inputs.map(({ point }) => point.at);
@@ -40,6 +40,11 @@ export default defineRule({
 
 /** Where the vehicle's own constant and switched leads are tied together, the worse rule speaks. */
 function isTied(context: Context, { point }: Input): boolean {
-  const gives = context.circuitOf(point).points.filter((other) => other.direction === "gives");
-  return new Set(gives.map((other) => other.means.id)).size > 1;
+  return context.feeds
+    .feeds(context.circuitOf(point))
+    .some(
+      ({ source }) =>
+        SWITCHED.has(source.means.id) &&
+        context.feeds.unattendedAt(context.circuitOf(source)).includes("off"),
+    );
 }

@@ -1,22 +1,37 @@
 import { defineRule } from "../rule.ts";
+import { SWITCHED } from "../unit-feeds.ts";
 import { byName, sayPoints } from "../words.ts";
 
 export default defineRule({
   meta: {
     id: "feeds-tied",
     severity: "danger",
-    summary: "The constant and the switched feed of a vehicle are never joined by copper.",
+    summary: "The constant feed of a vehicle never reaches its switched feed.",
     source: "common practice, no source; the consequence for the ignition: from memory",
   },
   *check(context) {
-    for (const circuit of context.points.circuits) {
-      if (circuit.points.length < 2) continue;
-      const gives = circuit.points.filter((point) => point.direction === "gives");
-      const constant = gives.filter((point) => point.means.id === "constant-feed").sort(byName);
-      const switched = gives.filter((point) => SWITCHED.has(point.means.id)).sort(byName);
-      if (!constant.length || !switched.length) continue;
+    const circuits = new Set(
+      context
+        .withFunction(...SWITCHED)
+        .filter((point) => point.direction === "gives")
+        .map((point) => context.circuitOf(point)),
+    );
+    for (const circuit of circuits) {
+      // A fuse, a diode or a relay's rest contact from the constant side keeps the switched side awake as well.
+      const constant = context.feeds
+        .feeds(circuit)
+        .filter(({ source, unattended }) => source.means.id === "constant-feed" && unattended.includes("off"))
+        .map(({ source }) => source)
+        .sort(byName);
+      if (!constant.length) continue;
+      const switched = circuit.points
+        .filter((point) => point.direction === "gives" && SWITCHED.has(point.means.id))
+        .sort(byName);
+      const straight = constant.some((point) => circuit.points.includes(point));
       yield {
-        message: `${sayPoints(context, constant)} and ${sayPoints(context, switched)} are tied together.`,
+        message: straight
+          ? `${sayPoints(context, constant)} and ${sayPoints(context, switched)} are tied together.`
+          : `${sayPoints(context, constant)} feeds back into ${sayPoints(context, switched)}.`,
         consequence:
           "The switched side stays live with the key out: the battery goes flat, an engine may run on, and each circuit's fuse can be fed past by the other.",
         remedy:
@@ -26,5 +41,3 @@ export default defineRule({
     }
   },
 });
-
-const SWITCHED = new Set(["switched-feed", "ignition-feed"]);

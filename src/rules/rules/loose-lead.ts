@@ -11,7 +11,7 @@ export default defineRule({
   },
   *check(context) {
     for (const lead of looseLeads(context)) {
-      if (lead.isLive || lead.isSpare) continue;
+      if (lead.isLive || (lead.isSpare && lead.ends === "ends loose")) continue;
       if (lead.isStock) {
         yield {
           severity: "tidy",
@@ -23,7 +23,7 @@ export default defineRule({
         continue;
       }
       yield {
-        message: `${lead.name} from ${lead.from} ends loose.${lead.wish}`,
+        message: `${lead.name} from ${lead.from} ${lead.ends}.${lead.wish}`,
         consequence: "What it is for will not work, or the bare end finds metal.",
         remedy: lead.remedy,
         about: [{ wire: lead.wire.id }],

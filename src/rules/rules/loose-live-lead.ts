@@ -16,7 +16,7 @@ export default defineRule({
       const feed = context.feeds.feeds(lead.circuit)[0];
       const unfused = feed?.protection === "none";
       yield {
-        message: `${lead.name} from ${lead.from} ends loose and is live.${
+        message: `${lead.name} from ${lead.from} ${lead.ends}, and is live.${
           feed ? ` It is fed from ${sayFeed(context, feed)}.` : ""
         }${lead.wish}`,
         consequence: unfused

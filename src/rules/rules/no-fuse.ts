@@ -15,8 +15,7 @@ export default defineRule({
     id: "no-fuse",
     severity: "danger",
     summary: "Between every supply and what it feeds stands a fuse.",
-    source:
-      "33 CFR 183.455(a), with the exemptions of 183.425(g) for cranking conductors and leads under 7 in; FCS 1362:2010 §4.6.3",
+    source: "33 CFR 183.455(a), with the exemption of 183.425(g) for leads under 7 in; FCS 1362:2010 §4.6.3",
   },
   *check(context) {
     const seen = new Set<number>();

@@ -14,7 +14,7 @@ export default defineRule({
   },
   *check(context) {
     for (const circuit of context.points.circuits) {
-      if (circuit.points.length < 2) continue;
+      if (circuit.points.length < 2 || context.meetsInCap(circuit)) continue;
       const gives = circuit.points.filter(
         (point) => point.direction === "gives" && point.means.group !== "none" && !isGround(point.means.id),
       );

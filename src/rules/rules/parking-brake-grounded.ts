@@ -1,5 +1,6 @@
+import type { ReachState } from "../../electrical/reach.ts";
 import { defineRule } from "../rule.ts";
-import { nameOf, sayPoint, sayPoints } from "../words.ts";
+import { nameOf, sayGrounds, sayPoint } from "../words.ts";
 
 export default defineRule({
   meta: {
@@ -13,11 +14,14 @@ export default defineRule({
     for (const point of context.withFunction("parking-brake")) {
       if (point.direction === "gives" || !point.contact.cavity) continue;
       const circuit = context.circuitOf(point);
-      if (!context.grounds.unattendedAt(circuit).length) continue;
-      const ground = context.grounds.feeds(circuit).find((feed) => feed.unattended.length)?.source;
+      // One that a relay grounds in reverse only is not grounded under way.
+      if (!context.grounds.unattendedAt(circuit).some((state) => UNDER_WAY.has(state))) continue;
+      const ground = context.grounds
+        .feeds(circuit)
+        .find((feed) => feed.unattended.some((state) => UNDER_WAY.has(state)))?.source;
       yield {
         message: `${sayPoint(context, point)} is grounded for good${
-          ground ? ` at ${sayPoints(context, [ground])}` : ""
+          ground ? ` at ${sayGrounds(context, [ground])}` : ""
         }; no parking-brake switch stands between.`,
         consequence:
           "Moving pictures play in the driver's sight with the vehicle under way. That distracts, and it is against the law in most places.",
@@ -27,3 +31,5 @@ export default defineRule({
     }
   },
 });
+
+const UNDER_WAY: ReadonlySet<ReachState> = new Set(["off", "accessory", "run", "lights-on", "unit-on"]);

@@ -53,16 +53,29 @@ function consequenceOf(point: Point): string {
 /** Contacts of other boxes that give the same. */
 function sourcesOf(context: Context, point: Point): readonly Point[] {
   return context
-    .withFunction(point.means.id)
+    .withFunction(point.means.id, ...(WOULD_DO[point.means.id] ?? []))
     .filter((other) => other.direction === "gives" && other.unit !== point.unit)
-    .sort(byName)
+    .sort((a, b) => Number(b.means === point.means) - Number(a.means === point.means) || byName(a, b))
     .slice(0, 4);
 }
+
+/** A feed of the other kind that comes with the key serves too, if the chart has no better. */
+const WOULD_DO: Readonly<Record<string, readonly string[]>> = {
+  "switched-feed": ["ignition-feed"],
+  "ignition-feed": ["switched-feed"],
+};
 
 /** Certain where one source gives it and nothing hangs on that source yet. */
 function joinFix(context: Context, point: Point, sources: readonly Point[]): Fix | null {
   const [source, second] = sources;
-  if (!source || second || context.points.wiresAt(source).length || context.isLeftOut(source)) return null;
+  if (
+    !source ||
+    second ||
+    source.means !== point.means ||
+    context.points.wiresAt(source).length ||
+    context.isLeftOut(source)
+  )
+    return null;
   if (context.points.wiresAt(point).length) return null;
   return fixWith(`Join ${nameOf(point)} to ${nameOf(source)}`, () =>
     join(context.harness, point.at, source.at),

@@ -21,7 +21,7 @@ export default defineRule({
         severity: clash.feedMeetsSignal ? "danger" : "fault",
         message: `${names} have one shell, ${alike[0]!.shell}, and nothing keeps them apart. In cavity ${clash.label}, ${clash.a.part.designation} has ${clash.a.means.name} and ${clash.b.part.designation} has ${clash.b.means.name}.`,
         consequence: clash.feedMeetsSignal
-          ? "Mated the wrong way round, a feed meets a signal: something is destroyed, at the next service if not today."
+          ? `Mated the wrong way round, a feed meets ${clash.b.means.group === "ground" ? "a ground" : "a signal"}: something is destroyed, at the next service if not today.`
           : "Mated the wrong way round, nothing works as it should, at the next service if not today.",
         remedy:
           "Set them apart by a key, the other sex, a colour or a tag, or leads of unequal length; state it under keying.",

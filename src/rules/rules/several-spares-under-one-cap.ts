@@ -17,8 +17,20 @@ export default defineRule({
     for (const cap of context.parts) {
       if (cap.kind !== "cap") continue;
       const wires = context.traced.wiresAt(contactKey(cap.id, 1));
-      if (wires.length < 2) continue;
       const { points } = context.points.circuitAt(cap.id, 1);
+      const spares = points.filter((point) => context.isLeftOut(point));
+      if (wires.length < 2) {
+        // Joined before they reach the cap, they are joined all the same.
+        if (purposes(spares) > 1 && spares.length === points.length) {
+          yield {
+            message: `Spares are joined together before they reach ${cap.designation}: ${sayPoints(context, spares)}.`,
+            consequence: "An output among them feeds all the others.",
+            remedy: "Part them, and give each lead a cap of its own.",
+            about: [{ part: cap.id }],
+          };
+        }
+        continue;
+      }
       if (purposes(points) < 2) continue;
       yield {
         message: `${cap.designation} holds ${wires.length} leads: ${sayPoints(context, points)}.`,

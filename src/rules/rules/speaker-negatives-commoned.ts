@@ -2,7 +2,7 @@ import { isGround } from "../../catalogue/functions.ts";
 import type { Point } from "../../electrical/points.ts";
 import { defineRule } from "../rule.ts";
 import { hasCommonNegative } from "../speakers.ts";
-import { byName, isOrAre, sayPoints } from "../words.ts";
+import { byName, isOrAre, sayGrounds, sayPoints } from "../words.ts";
 
 export default defineRule({
   meta: {
@@ -14,7 +14,7 @@ export default defineRule({
   },
   *check(context) {
     for (const circuit of context.points.circuits) {
-      if (circuit.points.length < 2) continue;
+      if (circuit.points.length < 2 || context.meetsInCap(circuit)) continue;
       const outputs = circuit.points
         .filter((point) => point.means.group === "speaker" && point.direction === "gives")
         .filter((point) => !hasCommonNegative(context, point))
@@ -24,7 +24,7 @@ export default defineRule({
       const commoned = commonedNegatives(outputs);
       if (grounds.length) {
         yield {
-          message: `${sayPoints(context, outputs)} ${isOrAre(outputs)} grounded, at ${sayPoints(context, grounds)}.`,
+          message: `${sayPoints(context, outputs)} ${isOrAre(outputs)} grounded, at ${sayGrounds(context, grounds)}.`,
           consequence:
             "A bridged output stands at half the supply on both leads: grounded, its stage overheats and dies.",
           remedy: "Take the ground off. Each speaker has its own two leads back to the unit.",

@@ -1,8 +1,9 @@
 import type { Point } from "../../electrical/points.ts";
 import type { Context } from "../context.ts";
+import { inputsOf, returnsOf, reversedLeads } from "../reversed.ts";
 import { defineRule, type Found } from "../rule.ts";
 import { exchangeFix } from "../swap.ts";
-import { byName, nameOf, sayPoint } from "../words.ts";
+import { nameOf, sayPoint } from "../words.ts";
 
 export default defineRule({
   meta: {
@@ -12,11 +13,7 @@ export default defineRule({
     source: "common practice, no source",
   },
   *check(context) {
-    for (const { points } of context.newUnits) {
-      const inputs = points.filter((point) => point.means.group === "feed" && point.direction === "takes");
-      const returns = points.filter((point) => point.means.group === "ground" && point.direction !== "gives");
-      yield* judge(context, inputs, returns);
-    }
+    for (const unit of context.newUnits) yield* judge(context, inputsOf(unit), returnsOf(unit));
     for (const part of context.parts) {
       if (part.kind !== "load" || !part.polarised) continue;
       const [plus, minus] = [1, 2].map((number) => context.points.pointAt(part.id, number));
@@ -26,13 +23,7 @@ export default defineRule({
 });
 
 function* judge(context: Context, inputs: readonly Point[], returns: readonly Point[]): Iterable<Found> {
-  const { feeds, grounds } = context;
-  const grounded = inputs
-    .filter((point) => grounds.isLive(context.circuitOf(point)) && !feeds.isLive(context.circuitOf(point)))
-    .sort(byName);
-  const fed = returns
-    .filter((point) => feeds.isLive(context.circuitOf(point)) && !grounds.isLive(context.circuitOf(point)))
-    .sort(byName);
+  const { grounded, fed } = reversedLeads(context, inputs, returns);
   const [feed, back] = [grounded[0], fed[0]];
   if (!feed || !back) return;
   const single = grounded.length === 1 && fed.length === 1;

@@ -2,6 +2,7 @@ import type { Point } from "../../electrical/points.ts";
 import { join } from "../../graph/edits/join.ts";
 import type { Load } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
+import { inputsOf, returnsOf, reversedLeads } from "../reversed.ts";
 import { type About, defineRule, type Fix, fixWith } from "../rule.ts";
 import { byName, nameOf, sayPoints } from "../words.ts";
 
@@ -18,6 +19,9 @@ export default defineRule({
     );
     for (const unit of context.newUnits) {
       if (!context.unjoined.ungrounded.has(unit.id)) continue;
+      // With feed and ground exchanged, the worse rule speaks.
+      const { grounded, fed } = reversedLeads(context, inputsOf(unit), returnsOf(unit));
+      if (grounded.length && fed.length) continue;
       const cavities = unit.points.filter((point) => point.means.group === "ground").sort(byName);
       yield {
         message: cavities.length
@@ -48,7 +52,15 @@ export default defineRule({
 function isFedWithoutReturn(context: Context, load: Load): boolean {
   const [live, back] = [1, 2].map((number) => context.points.pointAt(load.id, number)!) as [Point, Point];
   if (context.isAlone(live)) return false;
-  return ![live, back].some((point) => context.grounds.isLive(context.circuitOf(point)));
+  return ![live, back].some((point) => {
+    const circuit = context.circuitOf(point);
+    return context.grounds.isLive(circuit) || circuit.points.some(givesGround);
+  });
+}
+
+/** A switch or an output to ground, as of a parking brake. */
+function givesGround({ means, direction }: Point): boolean {
+  return means.active === "ground" && direction === "gives";
 }
 
 /** Certain only where one lead is open and one ground is left to take it to. */

@@ -1,3 +1,4 @@
+import { isGround } from "../../catalogue/functions.ts";
 import type { Point } from "../../electrical/points.ts";
 import type { Connector, PartId } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
@@ -19,7 +20,7 @@ export default defineRule({
       if (plug.cover === "whole" || mated.has(plug.id)) continue;
       const points = plug.cavities.map((_, index) => context.points.pointAt(plug.id, index + 1));
       if (!points.some((point) => point && CARRIES.has(point.means.group))) continue;
-      if (points.some((point) => point && isUsed(context, point))) continue;
+      if (points.some((point) => point && CARRIES.has(point.means.group) && isUsed(context, point))) continue;
       yield {
         message: `${plug.designation} is not plugged in, and ${
           plug.cover === "none"
@@ -56,7 +57,10 @@ function matedParts(context: Context): ReadonlySet<PartId> {
   return mated;
 }
 
-/** Its conductor goes on to something: the plug stands for its mate in this harness. */
+/** Its conductor goes on to another box: the plug stands for its mate in this harness. Its own box's tail, or
+ * a ground on its shell, leaves it as bare as it was. */
 function isUsed(context: Context, point: Point): boolean {
-  return context.points.partners(point).some((other) => other.part !== point.part);
+  return context.points
+    .partners(point)
+    .some((other) => other.unit !== point.unit && !isGround(other.means.id));
 }
