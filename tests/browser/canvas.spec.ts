@@ -107,6 +107,55 @@ test("duplicating makes a second one under a new name, selected, so that Delete 
   await expect(editor.part("X1")).toBeVisible();
 });
 
+test("a drawing that is in sight as a whole stays so when the wire table opens and when a copy is added", async ({
+  editor,
+}) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  const drawing = editor.page.getByLabel("Drawing", { exact: true });
+  const within = async (name: string) => {
+    const [sheet, part] = [await drawing.boundingBox(), await editor.part(name).boundingBox()];
+    if (!sheet || !part) return false;
+    return (
+      part.x >= sheet.x &&
+      part.y >= sheet.y &&
+      part.x + part.width <= sheet.x + sheet.width &&
+      part.y + part.height <= sheet.y + sheet.height
+    );
+  };
+  await drawing.focus();
+  await editor.page.keyboard.press("0");
+  await expect.poll(() => within("X1")).toBe(true);
+  for (let copy = 3; copy <= 5; copy++) {
+    await editor.part("X1").click({ position: { x: 20, y: 12 } });
+    await editor.page.keyboard.press("Control+d");
+    await expect.poll(() => within(`X${copy}`)).toBe(true);
+  }
+  await editor.page.keyboard.press("Alt+w");
+  await expect(editor.wires).toBeVisible();
+  for (const name of ["X1", "X2", "X5"]) await expect.poll(() => within(name)).toBe(true);
+});
+
+test("what is typed while a dialog is still being fetched does nothing to the drawing", async ({
+  editor,
+}) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  await editor.part("X1").click({ position: { x: 20, y: 12 } });
+  await editor.page.evaluate(() => {
+    const press = (key: string, ctrlKey = false) =>
+      document.activeElement?.dispatchEvent(
+        new KeyboardEvent("keydown", { key, ctrlKey, bubbles: true, cancelable: true }),
+      );
+    press("f", true);
+    for (const letter of "tpi") press(letter);
+    press("Delete");
+  });
+  await expect(editor.page.getByRole("dialog")).toBeVisible();
+  await expect(editor.part("X1")).toBeVisible();
+  await expect(editor.header.getByRole("button", { name: /^Undo/ })).toBeDisabled();
+});
+
 test("the menu of a part opens by mouse and by key, and closes with Escape", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(twoPlugs());

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
 import { parse, serialise } from "../../src/graph/parse/parse.ts";
 import { joinedPlugs } from "./harnesses.ts";
-import { type EditorPage, expect, test } from "./page.ts";
+import { type EditorPage, expect, expectAccessible, test } from "./page.ts";
 
 const ours = joinedPlugs();
 
@@ -113,12 +113,14 @@ test("two tabs on one harness: neither overwrites the other unasked", async ({ e
   await second.goto("./");
   const also = second.getByRole("dialog", { name: "This harness is also open in another tab" });
   await expect(also).toBeVisible();
+  await expectAccessible(second, "open in another tab");
   await also.getByRole("button", { name: "Look at it here" }).click();
 
   await editor.run("Make it a 24 V system");
   await editor.kept();
   const clash = second.getByRole("alertdialog", { name: "Another tab has changed this harness" });
   await expect(clash).toBeVisible();
+  await expectAccessible(second, "changed in another tab");
   await second.keyboard.press("Escape");
   await expect(clash).toBeVisible();
   await clash.getByRole("button", { name: "Open the newer one here" }).click();
@@ -178,6 +180,8 @@ test("a browser that can write files again writes over the one that was opened, 
   await editor.run("Make it a 12 V system");
   await editor.page.keyboard.press("Control+s");
   const changed = editor.page.getByRole("alertdialog", { name: "wren.harness.json has changed on disk" });
+  await expect(changed).toBeVisible();
+  await expectAccessible(editor.page, "changed on disk");
   await changed.getByRole("button", { name: "Do not save" }).click();
   expect(await onDisk()).toBe(serialise(ours));
   await editor.page.keyboard.press("Control+s");
