@@ -106,9 +106,25 @@ export function feedsOf(
   ways: Ways = waysOf(harness, points, false),
 ): Reach {
   const sources = sourcesOf(points, (point) => statesOf(point) !== 0);
-  const returns = hasRelay(ways) ? returnsOf(harness, points) : [];
+  let made: Found | null = null;
+  // Asked for by the first contact that a feed reaches; most harnesses have none.
+  const returns = (): Found => {
+    made ??= returnsOf(harness, points);
+    return made;
+  };
   const pulledBy = (known: Found): PulledBy => pulledIn(known, returns);
   return walk(points, ways, sources, statesOf, pulledBy);
+}
+
+const groundWaysOf = new WeakMap<Points, Ways>();
+
+function groundWays(harness: Pick<Harness, "parts">, points: Points): Ways {
+  let ways = groundWaysOf.get(points);
+  if (!ways) {
+    ways = waysOf(harness, points, true);
+    groundWaysOf.set(points, ways);
+  }
+  return ways;
 }
 
 /** The ground that each circuit has without the help of a relay. */
@@ -116,7 +132,7 @@ function returnsOf(harness: Pick<Harness, "parts">, points: Points): Found {
   const sources = sourcesOf(points, (point) => isGround(point.means.id));
   return spread(
     points,
-    waysOf(harness, points, true),
+    groundWays(harness, points),
     sources,
     () => bits(STATES),
     () => NOTHING,
@@ -124,8 +140,9 @@ function returnsOf(harness: Pick<Harness, "parts">, points: Points): Found {
 }
 
 /** A coil pulls while one end is fed and the other grounded; one whose ground nobody has drawn, while it is fed. */
-function pulledIn(feeds: Found, returns: Found): PulledBy {
+function pulledIn(feeds: Found, returnsAt: () => Found): PulledBy {
   return ([one, other]) => {
+    const returns = returnsAt();
     const grounds = [returns[one] ?? NOTHING, returns[other] ?? NOTHING] as const;
     const drawn = grounds.some(({ live }) => live !== 0);
     const through = (from: number, to: Summary, key: keyof Summary): number =>
@@ -152,12 +169,15 @@ function statesOf(point: Point): number {
 }
 
 /** Which circuits reach the frame or the battery's minus: `unattended` without a switch that somebody works. */
-export function groundsOf(harness: Pick<Harness, "parts">, points: Points): Reach {
+export function groundsOf(
+  harness: Pick<Harness, "parts">,
+  points: Points,
+  feedsAt: () => Reach = () => feedsOf(harness, points),
+): Reach {
   const sources = sourcesOf(points, (point) => isGround(point.means.id));
-  const ways = waysOf(harness, points, true);
-  const feeds = hasRelay(ways) ? feedsOf(harness, points) : null;
+  const ways = groundWays(harness, points);
   const pulledBy: PulledBy = (coil) => {
-    const pulled = feeds?.pulled(coil) ?? NOTHING;
+    const pulled = feedsAt().pulled(coil);
     // Of a coil that nothing drives on the drawing, something not drawn may close the contact.
     return pulled.live ? pulled : { live: bits(STATES), unattended: 0 };
   };

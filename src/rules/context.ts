@@ -2,8 +2,8 @@ import type { Point, PointCircuit, Points } from "../electrical/points.ts";
 import { pointsOf } from "../electrical/points.ts";
 import { feedsOf, groundsOf, type Reach } from "../electrical/reach.ts";
 import { type Ways, waysOf } from "../electrical/ways.ts";
-import { contactKey } from "../graph/contacts.ts";
-import type { Harness, Module, Part, PartId } from "../graph/harness.ts";
+import { contactKey, keysOf } from "../graph/contacts.ts";
+import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
 import { type Unjoined, unjoinedOf } from "./unjoined.ts";
@@ -15,6 +15,9 @@ export type Unit = {
   readonly points: readonly Point[];
 };
 
+/** The one wire that a joint holds. */
+export type DeadEnd = { readonly wire: Wire; readonly joint: Splice };
+
 /** What rules share of one harness: each look-up is made once, when the first rule asks for it. */
 export class Context {
   private madePoints: Points | null = null;
@@ -23,6 +26,7 @@ export class Context {
   private madeWays: Ways | null = null;
   private madeUnits: readonly Unit[] | null = null;
   private madeDriven: readonly Driven[] | null = null;
+  private madeDeadEnds: readonly DeadEnd[] | null = null;
   private madeUnjoined: Unjoined | null = null;
   readonly parts: readonly Part[];
 
@@ -46,7 +50,7 @@ export class Context {
 
   /** Which circuits reach the frame or the battery's minus. */
   get grounds(): Reach {
-    this.madeGrounds ??= groundsOf(this.harness, this.points);
+    this.madeGrounds ??= groundsOf(this.harness, this.points, () => this.feeds);
     return this.madeGrounds;
   }
 
@@ -71,6 +75,18 @@ export class Context {
   get driven(): readonly Driven[] {
     this.madeDriven ??= drivenPairs(this);
     return this.madeDriven;
+  }
+
+  /** Joints that hold one end of one wire: it joins nothing. A wire with a loose end as well is no news. */
+  get deadEnds(): readonly DeadEnd[] {
+    this.madeDeadEnds ??= this.parts.flatMap((joint): DeadEnd[] => {
+      if (joint.kind !== "splice") return [];
+      const [left, right] = keysOf(joint);
+      const [a, b] = [this.traced.wiresAt(left!), this.traced.wiresAt(right!)];
+      const wire = a[0] ?? b[0];
+      return wire && a.length + b.length === 1 && !wire.ends.includes("loose") ? [{ wire, joint }] : [];
+    });
+    return this.madeDeadEnds;
   }
 
   get unjoined(): Unjoined {

@@ -1,5 +1,5 @@
 import type { Point, PointCircuit } from "../electrical/points.ts";
-import { contactKey, sameEnd } from "../graph/contacts.ts";
+import { sameEnd } from "../graph/contacts.ts";
 import { join } from "../graph/edits/join.ts";
 import { capSpares } from "../graph/edits/lead.ts";
 import type { ContactRef, Splice, Wire } from "../graph/harness.ts";
@@ -31,12 +31,7 @@ export function* looseLeads(context: Context): Iterable<LooseLead> {
   for (const { loose } of context.traced.circuits) {
     for (const id of loose) yield tell(context, context.harness.wires[id]!, null);
   }
-  for (const part of context.parts) {
-    if (part.kind !== "splice") continue;
-    const [wire, second] = [1, 2].flatMap((side) => context.traced.wiresAt(contactKey(part.id, side)));
-    // A joint that holds one end joins nothing; a wire with a loose end as well is told of already.
-    if (wire && !second && !wire.ends.includes("loose")) yield tell(context, wire, part);
-  }
+  for (const { wire, joint } of context.deadEnds) yield tell(context, wire, joint);
 }
 
 function tell(context: Context, wire: Wire, joint: Splice | null): LooseLead {

@@ -1,4 +1,4 @@
-import { isGround } from "../../catalogue/functions.ts";
+import { FUNCTIONS, isGround } from "../../catalogue/functions.ts";
 import type { Point } from "../../electrical/points.ts";
 import type { Context } from "../context.ts";
 import { defineRule } from "../rule.ts";
@@ -13,8 +13,9 @@ export default defineRule({
   },
   *check(context) {
     const seen = new Set<number>();
-    for (const ground of context.points.all) {
-      if (ground.direction !== "gives" || !isGround(ground.means.id)) continue;
+
+    for (const ground of context.withFunction(...GROUNDS)) {
+      if (ground.direction !== "gives") continue;
       const { id } = context.circuitOf(ground).circuit;
       if (seen.has(id)) continue;
       const { points, fuses } = withinFuses(context, id, seen);
@@ -60,3 +61,5 @@ function withinFuses(
   const points = ids.flatMap((id) => context.points.circuits[id]!.points);
   return { points, fuses: [...fuses].sort(compareNames) };
 }
+
+const GROUNDS = FUNCTIONS.filter(({ group }) => group === "ground").map(({ id }) => id);

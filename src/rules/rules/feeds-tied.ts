@@ -17,6 +17,7 @@ export default defineRule({
         .map((point) => context.circuitOf(point)),
     );
     for (const circuit of circuits) {
+      if (!context.feeds.unattendedAt(circuit).includes("off")) continue;
       // A fuse, a diode or a relay's rest contact from the constant side keeps the switched side awake as well.
       const constant = context.feeds
         .feeds(circuit)

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
@@ -9,6 +9,7 @@ import { Dice, randomHarness } from "../random.ts";
 
 const published = readFileSync(new URL("../../../src/graph/harness.schema.json", import.meta.url), "utf8");
 const accepts = new Ajv2020({ strict: false }).compile(JSON.parse(published) as object);
+const samples = new URL("../../../samples/", import.meta.url);
 const kept = JSON.parse(readFileSync(new URL("../versions/v1.harness.json", import.meta.url), "utf8")) as {
   [section: string]: Record<string, Record<string, unknown>>;
 };
@@ -25,6 +26,10 @@ test("it accepts an empty harness, the kept file, unknown fields, and random har
     fc.property(fc.integer(), (seed) => accepts(randomHarness(new Dice(seed)))),
     { numRuns: 100, seed: 60757 },
   );
+});
+
+test.each(readdirSync(samples).filter((name) => name.endsWith(".harness.json")))("it accepts %s", (name) => {
+  expect(accepts(JSON.parse(readFileSync(new URL(name, samples), "utf8")))).toBe(true);
 });
 
 const cases: readonly (readonly [string, (file: typeof kept) => void])[] = [
