@@ -41,6 +41,8 @@ export type Points = {
   readonly circuits: readonly PointCircuit[];
   readonly byFunction: ReadonlyMap<string, readonly Point[]>;
   readonly byUnit: ReadonlyMap<string, readonly Point[]>;
+  /** The points of other boxes that stand for contacts of a box, which is mated with them. */
+  readonly standIns: ReadonlyMap<string, readonly Point[]>;
   /** The point that stands for a contact; a joint's or a cap's has none. */
   pointAt(part: PartId, contact: number): Point | undefined;
   circuitAt(part: PartId, contact: number): PointCircuit;
@@ -92,6 +94,7 @@ export function pointsOf(harness: Pick<Harness, "parts">, traced: Traced): Point
   const all: Point[] = [];
   const byFunction = new Map<string, Point[]>();
   const byUnit = new Map<string, Point[]>();
+  const standIns = new Map<string, Point[]>();
   const standing = new Map<PartId, (Point | undefined)[]>();
   const noCaps: PartId[] = [];
   const circuits = traced.circuits.map((circuit) => ({ circuit, points: [] as Point[], caps: noCaps }));
@@ -117,6 +120,8 @@ export function pointsOf(harness: Pick<Harness, "parts">, traced: Traced): Point
           continue;
         }
         point = { ...still, landings: [still.key, other.key] };
+        if (other.unit !== null && other.unit !== still.unit && isShadow(other, still))
+          push(standIns, other.unit, point);
       }
       circuitAt(part.id, still.contact.number).points.push(point);
       shown.push(point);
@@ -131,6 +136,7 @@ export function pointsOf(harness: Pick<Harness, "parts">, traced: Traced): Point
     circuits,
     byFunction,
     byUnit,
+    standIns,
     pointAt: (part, contact) => {
       const mate = mates.get(part);
       return standing.get(part)?.[contact - 1] ?? (mate && standing.get(mate.id)?.[contact - 1]);

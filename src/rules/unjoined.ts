@@ -105,6 +105,13 @@ function fits(giver: Point, taker: Point): boolean {
   return giver.side !== taker.side;
 }
 
+/** The contacts that bring a box's current back; a ground that is only measured against is none, if there is another. */
+export function groundsOfBox(points: readonly Point[]): readonly Point[] {
+  const grounds = points.filter((point) => point.means.group === "ground");
+  const carrying = grounds.filter((point) => point.means.id !== "sense-ground");
+  return carrying.length ? carrying : grounds;
+}
+
 function ungroundedUnits(context: Context): ReadonlySet<string> {
   const found = new Set<string>();
   for (const unit of context.newUnits) {
@@ -112,8 +119,8 @@ function ungroundedUnits(context: Context): ReadonlySet<string> {
       (point) => point.means.group === "feed" && point.direction === "takes" && !context.isLeftOut(point),
     );
     if (!draws) continue;
-    const grounded = unit.points.some(
-      (point) => point.means.group === "ground" && context.grounds.isLive(context.circuitOf(point)),
+    const grounded = groundsOfBox([...unit.points, ...(context.points.standIns.get(unit.id) ?? [])]).some(
+      (point) => context.grounds.isLive(context.circuitOf(point)),
     );
     if (!grounded) found.add(unit.id);
   }

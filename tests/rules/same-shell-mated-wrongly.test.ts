@@ -28,6 +28,11 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "one shell, written in two ways",
+      build: two(feed, keys, { shell: "Micro  4 " }),
+      findings: [{ at: ["X1", "X2"], severity: "danger", fix: null }],
+    },
+    {
       name: "a feed meets a ground",
       build: two({ "1": "constant-feed" }, { "1": "ground" }),
       findings: [

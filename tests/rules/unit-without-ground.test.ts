@@ -12,6 +12,13 @@ const lamp = () =>
 testRule(rule, {
   silent: [
     {
+      name: "grounded through couplers that are mated, the feeds exchanged",
+      build: build()
+        .vehicle("X1", { A4: "constant-feed", A7: "switched-feed", A8: "ground" })
+        .unit("X2", { A4: "switched-feed", A7: "constant-feed", A8: "ground" })
+        .mate("X1", "X2"),
+    },
+    {
       name: "feed and ground exchanged: the danger speaks",
       build: feeds().path("X1.A4", "X2.3").path("X1.A8", "X2.1"),
     },
@@ -35,6 +42,15 @@ testRule(rule, {
     { name: "the vehicle itself", build: build().vehicle("X1", { A4: "constant-feed takes" }) },
   ],
   found: [
+    {
+      name: "only what it measures against is grounded",
+      build: build()
+        .vehicle("X1", { "1": "constant-feed", "2": "ground" })
+        .unit("X2", { "1": "constant-feed", "2": "ground", "3": "sense-ground" })
+        .wire("X1.1", "X2.1")
+        .wire("X1.2", "X2.3"),
+      findings: [{ at: ["X2.2"], fix: null }],
+    },
     {
       name: "a ground cavity left open beside the vehicle's",
       build: feeds(),

@@ -19,7 +19,7 @@ export default defineRule({
       const names = sayList(alike.map((part) => part.designation));
       yield {
         severity: clash.feedMeetsSignal ? "danger" : "fault",
-        message: `${names} have one shell, ${alike[0]!.shell}, and nothing keeps them apart. In cavity ${clash.label}, ${clash.a.part.designation} has ${clash.a.means.name} and ${clash.b.part.designation} has ${clash.b.means.name}.`,
+        message: `${names} have one shell, ${alike[0]!.shell?.trim()}, and nothing keeps them apart. In cavity ${clash.label}, ${clash.a.part.designation} has ${clash.a.means.name} and ${clash.b.part.designation} has ${clash.b.means.name}.`,
         consequence: clash.feedMeetsSignal
           ? `Mated the wrong way round, a feed meets ${clash.b.means.group === "ground" ? "a ground" : "a signal"}: something is destroyed, at the next service if not today.`
           : "Mated the wrong way round, nothing works as it should, at the next service if not today.",
@@ -36,10 +36,15 @@ function isHousing(part: { readonly kind: string }): part is Connector {
   return part.kind === "connector" && connector.form === "housing" && (connector.shell ?? "").trim() !== "";
 }
 
+/** Two people write one name in two ways. */
+function plain(text: string | null): string {
+  return (text ?? "").trim().replace(/\s+/g, " ").toLowerCase();
+}
+
 function sameShells(parts: readonly Connector[]): Connector[][] {
   const groups = new Map<string, Connector[]>();
   for (const part of parts) {
-    const name = JSON.stringify([part.shell?.trim(), part.keying?.trim() || null, part.gender]);
+    const name = JSON.stringify([plain(part.shell), plain(part.keying), part.gender]);
     const group = groups.get(name);
     if (group) group.push(part);
     else groups.set(name, [part]);

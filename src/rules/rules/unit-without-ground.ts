@@ -4,6 +4,7 @@ import type { Load } from "../../graph/harness.ts";
 import type { Context } from "../context.ts";
 import { inputsOf, returnsOf, reversedLeads } from "../reversed.ts";
 import { type About, defineRule, type Fix, fixWith } from "../rule.ts";
+import { groundsOfBox } from "../unjoined.ts";
 import { byName, nameOf, sayPoints } from "../words.ts";
 
 export default defineRule({
@@ -22,7 +23,7 @@ export default defineRule({
       // With feed and ground exchanged, the worse rule speaks.
       const { grounded, fed } = reversedLeads(context, inputsOf(unit), returnsOf(unit));
       if (grounded.length && fed.length) continue;
-      const cavities = unit.points.filter((point) => point.means.group === "ground").sort(byName);
+      const cavities = [...groundsOfBox(unit.points)].sort(byName);
       yield {
         message: cavities.length
           ? `${sayPoints(context, cavities)} ${cavities.length === 1 ? "reaches" : "reach"} no ground.`

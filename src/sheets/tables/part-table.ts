@@ -45,7 +45,9 @@ export function partTable({ harness }: TableSource): Table {
   };
 }
 
-const join = (...words: readonly string[]): string => words.filter((word) => word !== "").join(", ");
+/** Each word once: a receiver that is called "receiver" is one all the same. */
+const join = (...words: readonly string[]): string =>
+  [...new Set(words)].filter((word) => word !== "").join(", ");
 const known = (word: string): string => (word === "unknown" ? "" : word.replaceAll("-", " "));
 
 function describePart(part: Part): string {
