@@ -44,7 +44,7 @@ export function interfaceModule(): Harness {
       },
     )
     .module("A1", {
-      name: "interface",
+      name: "radio interface",
       role: "interface",
       outputs: "none",
       wakes: "by-signal",
@@ -88,7 +88,7 @@ export function interfaceModule(): Harness {
         rows: rowsOf(3, 3),
       },
     )
-    .module("A2", { name: "receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
+    .module("A2", { name: "radio receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
     .receptacle(
       "X4",
       "A2",

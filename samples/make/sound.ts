@@ -28,7 +28,7 @@ export function amplifiedSound(): Harness {
         chart: { title: "Wren, chassis book, sheet 12", edition: "3", date: "2019-05-01", measured: true },
       },
     )
-    .module("A1", { name: "receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
+    .module("A1", { name: "radio receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
     .receptacle(
       "X2",
       "A1",
