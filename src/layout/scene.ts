@@ -54,6 +54,11 @@ export type Scene = {
 
 export const CAVITY_TEXT_SIZE = 13;
 const LOOSE_LENGTH = 24;
+/**
+ * A symbol draws nothing this near to its upper and lower edge, so the wire of the next cavity row, which runs along
+ * that very edge, may go straight on.
+ */
+const AIR = 4;
 /** Small parts need no room for a label of their own; a wire at least leaves them straight for this far. */
 const SHORT_STUB = 16;
 
@@ -111,13 +116,10 @@ export function shapesOf(harness: Harness): Map<PartId, Shape> {
 export function makeScene(harness: Harness, traced: Traced = trace(harness)): Scene {
   const parts = placeParts(harness, shapesOf(harness));
   const ports = assignPorts(harness, parts);
-  const blocks: Block[] = [...parts.values()].map(({ part, shape, x, y }) => ({
-    id: part.id,
-    x,
-    y,
-    width: shape.width,
-    height: shape.height,
-  }));
+  const blocks: Block[] = [...parts.values()].map(({ part, shape, x, y }) => {
+    const air = part.kind === "connector" || part.kind === "module" ? 0 : AIR;
+    return { id: part.id, x, y: y + air, width: shape.width, height: shape.height - 2 * air };
+  });
   const bonds = new Map<string, string>();
   for (const cable of Object.values(harness.cables)) {
     if (cable.kind === "multicore") continue;

@@ -39,6 +39,23 @@ test("a lead let go on empty ground asks what it ends in", async ({ editor }) =>
   await expect(editor.contact("X1.3")).toHaveAccessibleName(/joined by W1 to XE1/);
 });
 
+test("the next row's lead is let go under a fuse, and gets a fuse of its own beside it", async ({
+  editor,
+}) => {
+  await editor.open();
+  await editor.openHarness(twoPlugs());
+  for (const [row, fuse] of [
+    ["X1.1", "F1"],
+    ["X1.2", "F2"],
+  ] as const) {
+    const { x, y } = await middleOf(editor.contact(row));
+    await editor.dragTo(editor.contact(row), { x: x + 130, y });
+    await editor.page.getByRole("menuitem", { name: "Fuse", exact: true }).click();
+    await expect(editor.part(fuse)).toBeVisible();
+    await editor.page.keyboard.press("Escape");
+  }
+});
+
 test("a lead let go on a wire is spliced into it", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(joinedPlugs());
@@ -150,8 +167,10 @@ test("what is typed while a dialog is still being fetched does nothing to the dr
     press("f", true);
     for (const letter of "tpi") press(letter);
     press("Delete");
+    press("Backspace");
   });
   await expect(editor.page.getByRole("dialog")).toBeVisible();
+  await expect(editor.page.getByRole("dialog").getByRole("combobox")).toHaveValue("tp");
   await expect(editor.part("X1")).toBeVisible();
   await expect(editor.header.getByRole("button", { name: /^Undo/ })).toBeDisabled();
 });

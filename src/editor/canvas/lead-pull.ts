@@ -60,9 +60,19 @@ export class LeadPull {
     this.canvas.setState({ rubber: null });
     const target = targetOf(rubber.from, hit);
     if (target) this.joinTo(rubber.from, asTarget(target) as Exclude<Target, { kind: "ground" }>, spot);
-    else if (hit.kind === "nothing" && rubber.held) {
+    else if (rubber.held && this.isGround(rubber.from, hit)) {
       this.canvas.setState({ choosing: { from: rubber.from, spot, screen } });
+    } else if (rubber.held) {
+      this.editor.getState().say("No lead was drawn. Let go on a contact, on a wire or on bare paper.");
     }
+  }
+
+  /** The room round a small symbol counts as ground: what is put there finds a place beside it. */
+  private isGround(from: Source, hit: Hit): boolean {
+    if (hit.kind !== "part") return hit.kind === "nothing";
+    if ("contact" in from && from.contact.part === hit.part) return false;
+    const kind = this.editor.getState().history.present.parts[hit.part]?.kind;
+    return kind !== "connector" && kind !== "module";
   }
 
   joinTo(from: Source, target: Exclude<Target, { kind: "ground" }>, spot: Spot): boolean {

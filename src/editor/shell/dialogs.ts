@@ -20,7 +20,10 @@ export type OpenDialog =
 
 export const dialogs = createStore<{ readonly open: OpenDialog }>()(() => ({ open: { kind: "none" } }));
 
+let typed = "";
+
 export function openDialog(open: OpenDialog): void {
+  typed = "";
   dialogs.setState({ open });
 }
 
@@ -31,6 +34,17 @@ export function closeDialog(): void {
 /** True from when a dialog is asked for, which may have to be fetched first, until it is closed. */
 export function dialogPending(): boolean {
   return dialogs.getState().open.kind !== "none";
+}
+
+/** Keeps what is typed for a dialog that is still being fetched. */
+export function typeAhead(key: string): void {
+  if (key.length === 1) typed += key;
+  else if (key === "Backspace") typed = typed.slice(0, -1);
+}
+
+/** What was typed for the dialog before it stood there. */
+export function typedAhead(): string {
+  return typed;
 }
 
 /** Asks for a new connector, at a place on the drawing where one is known. */

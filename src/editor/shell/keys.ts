@@ -1,7 +1,7 @@
 import { pasteText } from "../canvas/clipboard.ts";
 import { keysOf, runKeys } from "../commands/command.ts";
 import type { Editor } from "../state/store.ts";
-import { dialogPending } from "./dialogs.ts";
+import { dialogPending, typeAhead } from "./dialogs.ts";
 
 /**
  * One listener for every command's keys. While a person types in a field only keys with Mod reach a command,
@@ -13,8 +13,12 @@ export function listenForKeys(editor: Editor): void {
     const keys = keysOf(event);
     const target = event.target instanceof HTMLElement ? event.target : null;
     // What is typed while a dialog is still being fetched is meant for it, not for the drawing.
-    if (dialogPending() && !(event.ctrlKey || event.metaKey || event.altKey)) return;
-    if (target?.closest("dialog[open], [role=dialog], [role=alertdialog], [role=menu]")) return;
+    const within = target?.closest("dialog[open], [role=dialog], [role=alertdialog], [role=menu]");
+    if (dialogPending() && !within && !(event.ctrlKey || event.metaKey || event.altKey)) {
+      typeAhead(event.key);
+      return;
+    }
+    if (within) return;
     if (target && takesText(target) && !passesText(keys)) return;
     if (runKeys(editor, keys)) event.preventDefault();
   });

@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from "react";
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from "react";
+import { typedAhead } from "./dialogs.ts";
 import "./pick-list.css";
 
 export type Pick = {
@@ -21,7 +30,12 @@ export function PickList(props: {
   const id = useId();
   const list = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState(0);
-  const { picks } = props;
+  const { picks, onType } = props;
+  // Read when the field stands there, not when it is first thought of: React may show it some time later.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when it appears
+  useLayoutEffect(() => {
+    if (typedAhead() !== "") onType(typedAhead());
+  }, []);
   const current = Math.min(at, picks.length - 1);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another text starts at the top again
   useEffect(() => setAt(0), [props.typed]);

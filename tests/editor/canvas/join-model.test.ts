@@ -56,8 +56,10 @@ describe("letting a lead go on a contact", () => {
       }
     }
   });
-  test("names of joints cover nothing written in a wire where rows are joined one after the other", () => {
-    const order = [0, 1, 2, 3, 4, 5];
+  test.each([
+    ["from the top", [0, 1, 2, 3, 4, 5]],
+    ["as they come", [3, 0, 5, 1, 4, 2]],
+  ])("names of joints cover nothing written in a wire, rows joined %s", (_how, order) => {
     const rows = Object.fromEntries(order.map((_, row) => [String(row + 1), "speed WH/BK 0.75"]));
     const bench = build().vehicle("X1", rows).unit("X2", rows);
     let harness = placedHarness(bench.harness, { X1: [0, 0], X2: [720, 0] });
