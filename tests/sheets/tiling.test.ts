@@ -62,7 +62,7 @@ describe("planDiagram", () => {
 
   test("11.5 units at scale 1:1 are 8.15 points", () => {
     // 11.5 × 0.25 mm = 2.875 mm; a point is 25.4 / 72 mm.
-    expect(textSize_pt(1)).toBeCloseTo(8.150, 3);
+    expect(textSize_pt(1)).toBeCloseTo(8.15, 3);
     expect(LEAST_SCALE).toBeCloseTo(0.7362, 4);
   });
 
