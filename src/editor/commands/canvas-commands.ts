@@ -19,7 +19,7 @@ const chosen = (editor: Editor): number => {
   const { parts, wires } = editor.getState().selection;
   return parts.size + wires.size;
 };
-const any = (editor: Editor): boolean => chosen(editor) > 0 && !keysGoElsewhere();
+const anySelected = (editor: Editor): boolean => chosen(editor) > 0 && !keysGoElsewhere();
 const drawn = (editor: Editor): boolean =>
   editor.getState().derived.scene.parts.size > 0 && !keysGoElsewhere();
 
@@ -57,7 +57,7 @@ export function registerCanvasCommands(): void {
       name: "Copy",
       group: "edit",
       keys: ["Mod+c"],
-      enabled: any,
+      enabled: anySelected,
       run: async (editor) => void (await copySelection(editor)),
     },
     {
@@ -65,7 +65,7 @@ export function registerCanvasCommands(): void {
       name: "Cut",
       group: "edit",
       keys: ["Mod+x"],
-      enabled: any,
+      enabled: anySelected,
       run: async (editor) => {
         if (await copySelection(editor)) removeSelection(editor);
       },
@@ -77,15 +77,15 @@ export function registerCanvasCommands(): void {
       name: "Duplicate",
       group: "edit",
       keys: ["Mod+d"],
-      enabled: any,
+      enabled: anySelected,
       run: duplicateSelection,
     },
     {
       id: "delete",
-      name: (editor) => (any(editor) ? `Delete ${whatIsChosen(editor)}` : "Delete"),
+      name: (editor) => (anySelected(editor) ? `Delete ${whatIsChosen(editor)}` : "Delete"),
       group: "edit",
       keys: ["Delete", "Backspace"],
-      enabled: any,
+      enabled: anySelected,
       run: removeSelection,
     },
     {
@@ -93,7 +93,7 @@ export function registerCanvasCommands(): void {
       name: "Edit the text",
       group: "edit",
       keys: ["F2"],
-      enabled: any,
+      enabled: anySelected,
       run: (editor) => void editAt(editor, cursorOf(editor.getState().selection)),
     },
     {
@@ -158,7 +158,7 @@ export function registerCanvasCommands(): void {
       name: "Show what is selected",
       group: "view",
       keys: ["z"],
-      enabled: any,
+      enabled: anySelected,
       run: (editor) => {
         const box = selectedBox(editor);
         if (box) canvasOf(editor).view?.show(box);
@@ -190,7 +190,7 @@ export function registerCanvasCommands(): void {
 
 function removeSelection(editor: Editor): void {
   const { selection, dispatch, closeStep } = editor.getState();
-  if (!any(editor)) return;
+  if (!anySelected(editor)) return;
   dispatch({ kind: "remove", parts: [...selection.parts], wires: [...selection.wires] });
   closeStep();
 }
