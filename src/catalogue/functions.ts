@@ -4,15 +4,17 @@
  */
 
 /** Situations in which a giving contact of the function stands at supply voltage. */
-export type LiveState =
-  | "off"
-  | "accessory"
-  | "run"
-  | "crank"
-  | "lights-on"
-  | "reverse"
-  | "brake-on"
-  | "unit-on";
+export const LIVE_STATES = [
+  "off",
+  "accessory",
+  "run",
+  "crank",
+  "lights-on",
+  "reverse",
+  "brake-on",
+  "unit-on",
+] as const;
+export type LiveState = (typeof LIVE_STATES)[number];
 
 export type FunctionGroup =
   | "feed"
@@ -62,22 +64,11 @@ function define(id: string, name: string, group: FunctionGroup, known: Known = {
   };
 }
 
-const always: readonly LiveState[] = [
-  "off",
-  "accessory",
-  "run",
-  "crank",
-  "lights-on",
-  "reverse",
-  "brake-on",
-  "unit-on",
-];
-
 const plain: readonly WireFunction[] = [
   define("unknown", "not known", "none"),
   define("not-used", "not used", "none", { synonyms: ["not connected", "nc", "n/c", "reserved", "empty"] }),
   define("constant-feed", "constant feed", "feed", {
-    liveIn: always,
+    liveIn: LIVE_STATES,
     active: "supply",
     din72552: "30",
     synonyms: [

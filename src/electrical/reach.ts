@@ -1,4 +1,4 @@
-import { isGround, type LiveState } from "../catalogue/functions.ts";
+import { isGround, LIVE_STATES, type LiveState } from "../catalogue/functions.ts";
 import type { Harness, PartId, Switch } from "../graph/harness.ts";
 import type { Point, PointCircuit, Points } from "./points.ts";
 import { compareText, type Gate, type Ways, waysOf } from "./ways.ts";
@@ -6,17 +6,7 @@ import { compareText, type Gate, type Ways, waysOf } from "./ways.ts";
 /** A state in which something is live; "at-times": live, but no chart word says when (an indicator). */
 export type ReachState = LiveState | "at-times";
 
-const STATES: readonly ReachState[] = [
-  "off",
-  "accessory",
-  "run",
-  "crank",
-  "lights-on",
-  "reverse",
-  "brake-on",
-  "unit-on",
-  "at-times",
-];
+const STATES: readonly ReachState[] = [...LIVE_STATES, "at-times"];
 const BIT = new Map(STATES.map((state, index) => [state, 1 << index]));
 const bits = (states: readonly ReachState[]): number =>
   states.reduce((sum, state) => sum | BIT.get(state)!, 0);

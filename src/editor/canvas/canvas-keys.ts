@@ -61,18 +61,25 @@ function nothingThere(cursor: Cursor): string {
   return cursor.level === "wire" ? "This end hangs loose." : "Nothing further that way.";
 }
 
+/** The part, contact or wire that the keyboard stands on. */
+function aboutOf(cursor: Cursor): Parameters<typeof boxOfAbout>[1] | null {
+  switch (cursor.level) {
+    case "part":
+      return { part: cursor.part };
+    case "contact":
+      return cursor.ref;
+    case "wire":
+      return { wire: cursor.wire };
+    default:
+      return null;
+  }
+}
+
 /** Stands the keyboard on a part, a contact or a wire, shows it, and says what it is. */
 export function goTo(editor: Editor, sight: Sight, cursor: Cursor): void {
   const { derived, select } = editor.getState();
   select(selectionOf(cursor));
-  const about =
-    cursor.level === "part"
-      ? { part: cursor.part }
-      : cursor.level === "contact"
-        ? cursor.ref
-        : cursor.level === "wire"
-          ? { wire: cursor.wire }
-          : null;
+  const about = aboutOf(cursor);
   const box = about && boxOfAbout(derived.scene, about);
   if (box && cursor.level !== "wire") sight.reveal(box);
   announce(editor, cursor);
@@ -145,14 +152,7 @@ export function editAt(editor: Editor, cursor: Cursor): boolean {
 function openMenuAt(editor: Editor, hand: Hand, sight: Sight, cursor: Cursor): void {
   const { scene } = editor.getState().derived;
   const corner = sight.root?.getBoundingClientRect();
-  const about =
-    cursor.level === "part"
-      ? { part: cursor.part }
-      : cursor.level === "contact"
-        ? cursor.ref
-        : cursor.level === "wire"
-          ? { wire: cursor.wire }
-          : null;
+  const about = aboutOf(cursor);
   const box = about && boxOfAbout(scene, about);
   const spot = box ? { x: box.x + box.width / 2, y: box.y + box.height / 2 } : sight.centre();
   const at = sight.toScreen(spot);

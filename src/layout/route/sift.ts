@@ -2,7 +2,7 @@ import type { Channel } from "./order.ts";
 import { TRACK_SPACING } from "./types.ts";
 
 const PASSES = 4;
-/** What squeezing between two tracks that stay costs, against 1 for a crossing: any squeeze, and one with no room at all. */
+/** What squeezing between two tracks that stay costs, against 1 for a crossing; then what a squeeze with no room at all costs. */
 const TIGHT = 1.5;
 const FULL = 40;
 /** Less than this between tracks is no room. */
