@@ -1,0 +1,392 @@
+import { define, SUPPLY, TO_GROUND, type WireFunction } from "./define.ts";
+
+const FROM_UNIT = { givenBy: "equipment" } as const;
+
+/** Leads that tell or switch something: for sound, sight and driving. */
+export const CONTROLS: readonly WireFunction[] = [
+  define(
+    "parking-brake",
+    "parking brake",
+    "control",
+    "parking brake switch? signal? sense? minus? | brake sense@0.7 | hand brake switch? signal? | handbrake switch? signal? sense? minus? | brake@0.25 signal?",
+    {
+      ...TO_GROUND,
+      synonyms: ["park brake", "handbrake", "hand brake", "pkb", "brake sense"],
+    },
+  ),
+  define("mute", "mute", "control", "mute phone? audio? input? signal? radio? | phone mute | phone@0.4", {
+    ...TO_GROUND,
+    synonyms: ["tel mute", "telephone mute", "phone mute"],
+  }),
+  define(
+    "speed",
+    "vehicle speed",
+    "control",
+    "speed vehicle? signal? pulse? sensor? input? | speedpulse signal? | speed road? sensor? | odometer signal | speedometer signal? | volume speed",
+    {
+      synonyms: ["speed signal", "vss", "gala", "speed pulse"],
+    },
+  ),
+  define(
+    "amplifier-turn-on",
+    "amplifier turn-on",
+    "control",
+    "amplifier turnon feed? signal? volts? control? | amplifier remote turnon? feed? output? volts? | remote turnon amplifier? feed? | amplifier enable signal? | amplifier control feed? | amplifier switched feed? | remote@0.6 output? volts? feed? | system remote | turnon@0.6 output? feed? signal? | sub remote turnon? | sub turnon | amplifier@0.6 | remote amplifier antenna@0.5 | turnon lead?@0.6 | remote control@0.15",
+    {
+      ...SUPPLY,
+      ...FROM_UNIT,
+      liveIn: ["unit-on"],
+      synonyms: ["remote", "rem", "amp remote", "amp on", "amplifier remote", "system remote"],
+    },
+  ),
+  define(
+    "antenna-power",
+    "antenna power",
+    "antenna",
+    "antenna feed volts? output? amplifier? plus? remote? control? | antenna motor? feed? | electric antenna feed? | antenna remote turnon? | antenna turnon signal? | antenna amplifier feed? | antenna control signal? feed? | antenna@0.75 output? | antenna plus? volts | antenna switched? volts feed? | remote@0.2 output? volts? feed? | remote amplifier antenna@0.5 | turnon@0.2 | antenna booster feed? | automatic antenna feed?",
+    {
+      ...SUPPLY,
+      liveIn: ["unit-on"],
+      synonyms: ["ant", "aerial", "power antenna", "antenna", "powered aerial"],
+    },
+  ),
+  define(
+    "camera-power",
+    "camera power",
+    "control",
+    "camera feed plus? volts? output? reverse? | camera plus volts? | camera@0.4 reverse? | camera volts feed?",
+    {
+      ...SUPPLY,
+      ...FROM_UNIT,
+      liveIn: ["reverse", "unit-on"],
+      synonyms: ["camera supply", "cam +"],
+    },
+  ),
+  define(
+    "camera-trigger",
+    "camera trigger",
+    "control",
+    "camera trigger signal? reverse? input? | reverse trigger camera? | camera switch signal? | trigger@0.4 | camera reverse signal sense? | camera control | camera enable | trigger input@0.4",
+    {
+      ...SUPPLY,
+      synonyms: ["trigger", "reverse trigger"],
+    },
+  ),
+  define(
+    "remote-control",
+    "wired remote control",
+    "control",
+    "remote control wired? data? signal? | wired remote | remote@0.2 | remote control adapter | ir remote | commander remote?",
+    {
+      synonyms: ["remote control"],
+    },
+  ),
+  define(
+    "steering-key-1",
+    "steering-wheel keys 1",
+    "control",
+    "steering key 1 | steering control 1 | key 1 | steering 1 | steering key@0.5 | steering control@0.5 | steering key a | key a | steering key@0.5 remote | steering resistive 1 | steering plus key?@0.6",
+    {
+      synonyms: ["swc 1", "key 1", "steering control 1"],
+    },
+  ),
+  define(
+    "steering-key-2",
+    "steering-wheel keys 2",
+    "control",
+    "steering key 2 | steering control 2 | key 2 | steering 2 | steering key@0.4 | steering control@0.4 | steering key b | key b | steering key@0.4 remote | steering resistive 2",
+    {
+      synonyms: ["swc 2", "key 2", "steering control 2"],
+    },
+  ),
+  define(
+    "steering-key-ground",
+    "steering-wheel keys return",
+    "ground",
+    "steering key ground | steering control ground | key ground return? | steering ground key? return? | steering key minus | steering control return",
+    {
+      ...TO_GROUND,
+      synonyms: ["swc ground"],
+    },
+  ),
+  define("wake-up", "wake-up", "control", "wake signal? input? | wake turnon", {
+    ...SUPPLY,
+    synonyms: ["wake"],
+  }),
+  define("enable", "enable", "control", "enable signal? input? | turnon@0.2 signal?", {
+    ...SUPPLY,
+    synonyms: [],
+  }),
+  define(
+    "relay-control",
+    "relay control",
+    "control",
+    "relay coil plus? feed? | relay control signal? | relay trigger | coil feed? plus? | trigger@0.3 | trigger input@0.4 | relay coil input? | relay switch signal?",
+    {
+      ...SUPPLY,
+      din72552: "86",
+      synonyms: ["trigger in", "coil"],
+    },
+  ),
+  define(
+    "relay-coil-return",
+    "relay coil return",
+    "control",
+    "relay coil minus | relay coil ground | coil return | coil ground | coil minus | relay coil output@0.4 | relay coil return",
+    {
+      ...TO_GROUND,
+      din72552: "85",
+      synonyms: ["85"],
+    },
+  ),
+  define(
+    "relay-output",
+    "relay output",
+    "control",
+    "relay output feed? | relay contact makes? output? | normally open contact? | relay load",
+    {
+      ...SUPPLY,
+      din72552: "87",
+      synonyms: ["87"],
+    },
+  ),
+  define(
+    "relay-output-at-rest",
+    "relay output at rest",
+    "control",
+    "normally closed contact? | relay rest output?",
+    {
+      ...SUPPLY,
+      din72552: "87a",
+      synonyms: ["87a"],
+    },
+  ),
+  define(
+    "brake-switch",
+    "brake pedal switch",
+    "control",
+    "brake pedal switch signal? | brake switch signal?@0.4",
+    { synonyms: [] },
+  ),
+  define("clutch-switch", "clutch switch", "control", "clutch switch? signal? pedal?", {
+    ...TO_GROUND,
+    synonyms: ["clutch"],
+  }),
+  define(
+    "neutral-switch",
+    "neutral switch",
+    "control",
+    "neutral switch? signal? gear? lamp? | parking neutral switch?",
+    {
+      ...TO_GROUND,
+      synonyms: ["neutral"],
+    },
+  ),
+  define(
+    "tachometer",
+    "engine speed",
+    "control",
+    "rpm signal? sensor? input? output? engine? pulse? | engine speed signal?",
+    {
+      synonyms: ["tacho", "rpm"],
+    },
+  ),
+  define("cruise-control", "cruise control", "control", "cruise control? set? resume? switch?", {
+    synonyms: ["cruise"],
+  }),
+  define(
+    "parking-sensor",
+    "parking sensor",
+    "control",
+    "parking sensor signal? | parking assist sensor? signal? | parking distance signal?",
+    {
+      synonyms: ["park distance"],
+    },
+  ),
+  define("power-take-off", "power take-off", "control", "pto signal? switch?", { synonyms: ["pto"] }),
+];
+
+/** Doors, windows, wipers, horn, seats, heating. */
+export const BODY: readonly WireFunction[] = [
+  define("horn", "horn", "control", "horn feed? plus? signal? relay?", {
+    ...SUPPLY,
+    synonyms: [],
+  }),
+  define(
+    "horn-switch",
+    "horn switch",
+    "control",
+    "horn switch key? minus? signal? | horn key | horn minus@0.6 | horn ground@0.5",
+    {
+      ...TO_GROUND,
+      synonyms: ["horn button"],
+    },
+  ),
+  define(
+    "wiper-low",
+    "wiper, low speed",
+    "control",
+    "wiper low speed? | wiper slow | wiper 1 | wiper@0.5 motor?",
+    {
+      ...SUPPLY,
+      din72552: "53",
+      synonyms: ["wiper slow"],
+    },
+  ),
+  define("wiper-high", "wiper, high speed", "control", "wiper high speed? | wiper fast | wiper 2", {
+    ...SUPPLY,
+    din72552: "53b",
+    synonyms: ["wiper fast"],
+  }),
+  define(
+    "wiper-park",
+    "wiper park",
+    "control",
+    "wiper parking signal? switch? | wiper rest | wiper return parking?",
+    {
+      ...SUPPLY,
+      din72552: "53a",
+      synonyms: [],
+    },
+  ),
+  define("wiper-interval", "wiper, intermittent", "control", "wiper interval relay?", {
+    synonyms: ["wiper delay"],
+  }),
+  define("wiper-rear", "rear wiper", "control", "wiper rear motor? feed?", { ...SUPPLY, synonyms: [] }),
+  define("washer", "windscreen washer", "control", "washer pump? front? motor?", {
+    ...SUPPLY,
+    din72552: "53c",
+    synonyms: ["washer"],
+  }),
+  define("washer-rear", "rear washer", "control", "washer rear pump? motor?", { ...SUPPLY, synonyms: [] }),
+  define(
+    "door-lock",
+    "lock doors",
+    "control",
+    "lock door? signal? motor? central? | central lock@0.5 | door close lock",
+    { synonyms: ["lock"] },
+  ),
+  define(
+    "door-unlock",
+    "unlock doors",
+    "control",
+    "unlock door? signal? motor? central? | door open lock | central lock@0.5",
+    { synonyms: ["unlock"] },
+  ),
+  define(
+    "door-switch",
+    "door switch",
+    "control",
+    "door switch contact? signal? lamp? | door contact signal? | door ajar | door pin | door open signal?@0.7 | door@0.6",
+    {
+      ...TO_GROUND,
+      synonyms: ["door contact"],
+    },
+  ),
+  define(
+    "bonnet-switch",
+    "bonnet switch",
+    "control",
+    "hood switch contact? pin? | hood contact | hood pin | hood open? signal?",
+    {
+      ...TO_GROUND,
+      synonyms: ["hood pin"],
+    },
+  ),
+  define(
+    "boot-release",
+    "boot release",
+    "control",
+    "boot release signal? motor? | boot open signal? | boot unlock | tailgate release | tailgate open",
+    {
+      synonyms: ["trunk release"],
+    },
+  ),
+  define(
+    "boot-switch",
+    "boot switch",
+    "control",
+    "boot switch contact? lamp? | boot contact | tailgate switch contact? | tailgate contact | boot pin",
+    {
+      ...TO_GROUND,
+      synonyms: ["trunk pin"],
+    },
+  ),
+  define(
+    "window-left-up",
+    "left window up",
+    "control",
+    "window left up front? motor? | window driver up | window up@0.5 | window left close",
+    { synonyms: [] },
+  ),
+  define(
+    "window-left-down",
+    "left window down",
+    "control",
+    "window left down front? motor? | window driver down | window down@0.5 | window left open",
+    { synonyms: [] },
+  ),
+  define(
+    "window-right-up",
+    "right window up",
+    "control",
+    "window right up front? motor? | window passenger up | window up@0.5 | window right close",
+    { synonyms: [] },
+  ),
+  define(
+    "window-right-down",
+    "right window down",
+    "control",
+    "window right down front? motor? | window passenger down | window down@0.5 | window right open",
+    { synonyms: [] },
+  ),
+  define("mirror-heater", "mirror heater", "control", "mirror heater feed?", { ...SUPPLY, synonyms: [] }),
+  define("mirror-fold", "mirror fold", "control", "mirror fold motor? | mirror motor", { synonyms: [] }),
+  define(
+    "rear-screen-heater",
+    "rear screen heater",
+    "control",
+    "heater rear screen? | screen heater rear? | defroster rear?",
+    {
+      ...SUPPLY,
+      liveIn: ["run"],
+      synonyms: ["defroster"],
+    },
+  ),
+  define("seat-heater", "seat heater", "control", "seat heater feed? switch?", {
+    ...SUPPLY,
+    liveIn: ["run"],
+    synonyms: [],
+  }),
+  define("blower", "heater blower", "control", "blower motor? fan? feed? heater? | heater fan motor?", {
+    ...SUPPLY,
+    liveIn: ["run"],
+    synonyms: ["fan"],
+  }),
+  define(
+    "cooling-fan",
+    "cooling fan",
+    "control",
+    "fan radiator motor? relay? feed? | fan@0.7 engine? feed? motor? relay? | coolant fan",
+    { ...SUPPLY, synonyms: [] },
+  ),
+  define(
+    "compressor-clutch",
+    "air-conditioning compressor",
+    "control",
+    "aircon compressor? clutch? signal? | aircon request signal?",
+    {
+      ...SUPPLY,
+      liveIn: ["run"],
+      synonyms: ["a/c clutch"],
+    },
+  ),
+  define(
+    "alarm-siren",
+    "alarm siren",
+    "control",
+    "siren alarm? plus? feed? output? | alarm output plus? | alarm@0.6 signal?",
+    { ...SUPPLY, synonyms: ["siren"] },
+  ),
+  define("alarm-led", "alarm LED", "control", "led alarm? | alarm led plus?", { synonyms: [] }),
+];
