@@ -40,14 +40,12 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("7", "ballast resistor, to or from the distributor", "several"),
   terminal("15", "switched plus after the ignition switch", "several", {
     function: "ignition-feed",
-    function: "ignition-feed",
   }),
   terminal("15a", "output of the ballast resistor to coil and starter", "several", {
     note: "One maker uses it for a fused 15.",
   }),
   terminal("15e", "switched plus that stays on while cranking", "one"),
   terminal("15R", "switched plus in the accessory position", "memory", {
-    function: "switched-feed",
     function: "switched-feed",
     note: "A maker's addition, not of the standard's list.",
   }),
@@ -56,7 +54,6 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("19", "glow-start switch: preheat", "several", { function: "glow-plug" }),
   terminal("29", "rear battery plus with crash cut-off", "one"),
   terminal("30", "plus direct from the battery", "several", {
-    function: "constant-feed",
     function: "constant-feed",
     note: "On a relay: common of the contact.",
   }),
@@ -67,7 +64,6 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("30b", "30 by way of the hazard switch", "one"),
   terminal("30g", "switched plus from the battery, not the same as 15", "one"),
   terminal("31", "return direct to the battery's minus, or ground", "several", {
-    function: "ground",
     function: "ground",
   }),
   terminal("31a", "return to the minus of battery II", "several", { function: "second-battery-ground" }),
@@ -96,8 +92,8 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("C", "first indicator tell-tale", "several"),
   terminal("C2", "second indicator tell-tale", "several"),
   terminal("C3", "third indicator tell-tale", "several"),
-  terminal("L", "indicators, left", "several", { function: "indicator-left", function: "indicator-left" }),
-  terminal("R", "indicators, right", "several", { function: "indicator-right", function: "indicator-right" }),
+  terminal("L", "indicators, left", "several", { function: "indicator-left" }),
+  terminal("R", "indicators, right", "several", { function: "indicator-right" }),
   terminal("L54", "combined indicator and stop lamp, left", "several"),
   terminal("R54", "combined indicator and stop lamp, right", "several"),
   // Generator and regulator.
@@ -120,13 +116,13 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("53c", "screen-washer pump", "several", { function: "washer" }),
   terminal("53e", "wiper, brake winding", "several"),
   terminal("53i", "wiper with permanent magnet, third brush", "several"),
-  terminal("54", "stop lamps", "several", { function: "stop-lamp", function: "stop-lamp" }),
+  terminal("54", "stop lamps", "several", { function: "stop-lamp" }),
   terminal("54g", "additional systems of a trailer", "disputed", {
     note: "Brake valve, rear fog lamp, constant feed or interior lamp, by source.",
   }),
   terminal("55", "front fog lamps", "several", { function: "fog-front" }),
   terminal("56", "headlamp feed", "several", { function: "headlamp-feed" }),
-  terminal("56a", "main beam and its tell-tale", "several", { function: "main-beam", function: "main-beam" }),
+  terminal("56a", "main beam and its tell-tale", "several", { function: "main-beam" }),
   terminal("56b", "dipped beam", "several", { function: "low-beam" }),
   terminal("56d", "headlamp flasher", "several", { function: "headlamp-flash" }),
   terminal("57", "parking or position lamp", "several", { function: "tail-lamps" }),
@@ -135,15 +131,13 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("57R", "parking lamp, right", "several", { function: "tail-right" }),
   terminal("58", "side, tail, number-plate and instrument lamps", "several", {
     function: "illumination",
-    function: "illumination",
   }),
+  terminal("58K", "number-plate lamp", "memory", { function: "plate-lamp" }),
   terminal("58d", "dimmed instrument lighting", "one", {
     function: "dimmer-return",
-    function: "dimmer-return",
   }),
-  terminal("58L", "side and tail lamps, left", "several", { function: "tail-left", function: "tail-left" }),
+  terminal("58L", "side and tail lamps, left", "several", { function: "tail-left" }),
   terminal("58R", "side and tail lamps, right", "several", {
-    function: "tail-right",
     function: "tail-right",
   }),
   // Warning, accessories, switches, relays.
@@ -164,7 +158,6 @@ export const DIN_72552: readonly Terminal[] = [
   terminal("84", "current relay, input of coil and contact", "memory"),
   terminal("85", "relay coil, output (minus end)", "several", { function: "relay-coil-return" }),
   terminal("86", "relay coil, input (plus end)", "several", {
-    function: "relay-control",
     function: "relay-control",
   }),
   terminal("87", "relay, output of the make contact", "disputed", {
