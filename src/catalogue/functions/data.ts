@@ -110,7 +110,7 @@ export const DATA: readonly WireFunction[] = [
     "network-supply",
     "data-network supply",
     "data",
-    "nets network? | network supply data? | network feed",
+    "nets network? | network feed data? | network feed",
     { active: "supply", synonyms: ["net-s"] },
   ),
   define("network-common", "data-network common", "data", "netc network? | network ground | network common", {

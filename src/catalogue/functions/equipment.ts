@@ -8,13 +8,13 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "trailer-brake",
     "electric trailer brake",
-    "electric brake trailer? output? feed? | trailer brake electric? output? feed? signal? | brake controller output? | brake output@0.6 | brake@0.25 | brake electric",
+    "electric brake trailer? output? feed? | trailer brake electric? output? feed? signal? | brake control output? | brake output@0.6 | brake@0.25 | brake electric",
     ["electric brake", "brake controller"],
   ),
   driven(
     "trailer-present",
     "trailer detection",
-    "trailer present signal? | trailer detection signal? | trailer coding bridge? | trailer sense",
+    "trailer present signal? | trailer sense signal? | trailer coding | trailer sense",
   ),
   driven("breakaway", "breakaway switch", "breakaway switch? brake? signal?"),
   driven(
@@ -48,13 +48,13 @@ export const EQUIPMENT: readonly WireFunction[] = [
     "water pump feed? motor? plus? fresh? | pump@0.5 feed? plus? | pump fresh",
   ),
   driven("waste-valve", "waste valve", "waste valve feed? | waste tank valve"),
-  driven("hydraulic-pump", "hydraulic pump", "hydraulic pump feed? motor? | hydraulic unit feed?"),
+  driven("hydraulic-pump", "hydraulic pump", "hydraulic pump feed? motor? | hydraulic feed?"),
   driven("tail-lift-up", "tail lift up", "taillift up signal? | lift up@0.6 | platform up"),
   driven("tail-lift-down", "tail lift down", "taillift down signal? | lift down@0.6 | platform down"),
   driven("step-out", "step out", "step output motor? | step down | step open"),
   driven("step-in", "step in", "step input motor? | step up | step close"),
-  driven("tipper-up", "tipper up", "tip up | tip raise"),
-  driven("tipper-down", "tipper down", "tip down | tip lower"),
+  driven("tipper-up", "tipper up", "tip up"),
+  driven("tipper-down", "tipper down", "tip down"),
   driven(
     "heater-control",
     "auxiliary heater",
@@ -76,8 +76,8 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven("livewell-pump", "livewell pump", "livewell pump? feed?"),
   driven("windlass-up", "windlass up", "windlass up signal?"),
   driven("windlass-down", "windlass down", "windlass down signal?"),
-  driven("wash-down-pump", "wash-down pump", "washdown pump? feed? | deck wash pump?"),
-  driven("seat-switch", "seat switch", "seat switch operator? signal? | operator presence switch?"),
+  driven("wash-down-pump", "wash-down pump", "washdown pump? feed? | deck washer pump?"),
+  driven("seat-switch", "seat switch", "seat switch operator? signal? | operator present switch?"),
   driven("hour-meter", "hour meter", "hour meter signal? feed?"),
   driven(
     "implement-signal",

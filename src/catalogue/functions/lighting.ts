@@ -6,7 +6,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "illumination",
     "illumination",
     "lighting",
-    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp on? switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.5 | dimmer@0.35 | parking lamp@0.15 | headlamp on?@0.1",
+    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.5 | dimmer@0.35 | parking lamp@0.15 | headlamp @0.1",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
@@ -136,7 +136,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "tail-lamps",
     "tail lamps",
     "lighting",
-    "tail lamp? running? marker? side? plate? | running lamp marker? tail? | side lamp tail? | position lamp | parking lamp@0.8 feed? | rear lamp@0.7 | lamp@0.15 | marker tail lamp? running? | parking position lamp",
+    "tail lamp? run? marker? side? plate? | run lamp marker? tail? | side lamp tail? | position lamp | parking lamp@0.8 feed? | rear lamp@0.7 | lamp@0.15 | marker tail lamp? run? | parking position lamp",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
@@ -163,18 +163,12 @@ export const LIGHTING: readonly WireFunction[] = [
     din72552: "55",
     synonyms: [],
   }),
-  define(
-    "low-beam",
-    "low beam",
-    "lighting",
-    "low beam lamp? | low headlamp | headlamp@0.5 | dipped headlamp",
-    {
-      ...SUPPLY,
-      liveIn: ["lights-on"],
-      din72552: "56b",
-      synonyms: ["dipped beam"],
-    },
-  ),
+  define("low-beam", "low beam", "lighting", "low beam lamp? | low headlamp | headlamp@0.5", {
+    ...SUPPLY,
+    liveIn: ["lights-on"],
+    din72552: "56b",
+    synonyms: ["dipped beam"],
+  }),
   define(
     "main-beam",
     "main beam",
@@ -203,7 +197,7 @@ export const LIGHTING: readonly WireFunction[] = [
     din72552: "56d",
     synonyms: ["flash to pass"],
   }),
-  define("daytime-lamp", "daytime running lamp", "lighting", "daytime running? lamp? signal?", {
+  define("daytime-lamp", "daytime running lamp", "lighting", "daytime run? lamp? signal?", {
     ...SUPPLY,
     liveIn: ["run"],
     synonyms: ["drl"],
@@ -261,7 +255,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "navigation-lights",
     "navigation lights",
     "lighting",
-    "navigation lamp feed? | running navigation lamp | port starboard lamp",
+    "navigation lamp feed? | run navigation lamp | port starboard lamp",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
