@@ -53,7 +53,8 @@ function cfrAmpacity(area_mm2: number, conditions: AmpacityConditions, bundledFr
   const bundle = counts ? bundleFactor(CFR_BUNDLE_FACTORS, conditions.loadedInBundle) : 1;
   const value = row.amperes * engine * bundle;
   const engineWords = conditions.engineSpace ? ` × ${engine} in an engine space` : "";
-  const bundleWords = bundle === 1 ? "" : ` × ${bundle} for ${conditions.loadedInBundle} loaded in the bundle`;
+  const bundleWords =
+    bundle === 1 ? "" : ` × ${bundle} for ${conditions.loadedInBundle} loaded in the bundle`;
   return {
     value,
     unit: "A",

@@ -24,7 +24,9 @@ export function readRow(
 ): FoundRow | Unknown {
   const column = columns_degC.findLastIndex((limit) => limit <= insulationLimit_degC);
   if (column < 0) {
-    return { unknown: `${table} begins at ${columns_degC[0]} °C wire; this is ${insulationLimit_degC} °C wire` };
+    return {
+      unknown: `${table} begins at ${columns_degC[0]} °C wire; this is ${insulationLimit_degC} °C wire`,
+    };
   }
   // Half a per cent, so that a gauge's area written to three digits is still that gauge.
   const row = rows.findLast(([gauge]) => awgArea_mm2(gauge) * 0.995 <= area_mm2);

@@ -39,7 +39,8 @@ function sheetAmpacity(area_mm2: number, conditions: AmpacityConditions): Answer
   requireConditions(conditions);
   const [largest] = THIN_WALL_SHEET.at(-1)!;
   const row = THIN_WALL_SHEET.findLast(([area]) => area * 0.995 <= area_mm2);
-  if (!row) return { unknown: `the sheet begins at ${THIN_WALL_SHEET[0]![0]} mm²; this is ${digits(area_mm2)} mm²` };
+  if (!row)
+    return { unknown: `the sheet begins at ${THIN_WALL_SHEET[0]![0]} mm²; this is ${digits(area_mm2)} mm²` };
   if (area_mm2 > largest * 1.005) {
     return { unknown: `the sheet ends at ${largest} mm²; this is ${digits(area_mm2)} mm²` };
   }
@@ -52,7 +53,8 @@ function sheetAmpacity(area_mm2: number, conditions: AmpacityConditions): Answer
   const bundle = bundleFactor(NEC_BUNDLE_FACTORS, conditions.loadedInBundle);
   const value = row[1] * air * bundle;
   const airWords = air === 1 ? "" : ` × √((100 − 50) / (100 − 30)) = ${digits(air, 3)} in an engine space`;
-  const bundleWords = bundle === 1 ? "" : ` × ${bundle} for ${conditions.loadedInBundle} loaded in the bundle`;
+  const bundleWords =
+    bundle === 1 ? "" : ` × ${bundle} for ${conditions.loadedInBundle} loaded in the bundle`;
   return {
     value,
     unit: "A",

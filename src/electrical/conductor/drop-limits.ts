@@ -12,7 +12,8 @@ export type DropLimit = {
 const perCent = (share: number) => (system_V: number) => (system_V * share) / 100;
 
 /** Nominal volts → volts allowed. Nominal 12 V systems run at 14 V, 24 V systems at 28 V. */
-const byRail = (rows: readonly (readonly [nominal_V: number, running_V: number, limit_V: number])[]) =>
+const byRail =
+  (rows: readonly (readonly [nominal_V: number, running_V: number, limit_V: number])[]) =>
   (system_V: number): number | null =>
     rows.find(([nominal_V, running_V]) => system_V === nominal_V || system_V === running_V)?.[2] ?? null;
 

@@ -15,7 +15,8 @@ type DiameterTable = {
 const TABLES: Readonly<Record<InsulationWall, DiameterTable>> = {
   thin: {
     name: "thin-wall vehicle cable, largest outside diameter",
-    source: "a cable distributor's sheet for ISO 6722 class B thin-wall PVC, 0.5 to 10 mm²; other sizes ISO 6722-1",
+    source:
+      "a cable distributor's sheet for ISO 6722 class B thin-wall PVC, 0.5 to 10 mm²; other sizes ISO 6722-1",
     doubt: "sizes below 0.5, 5 mm², and above 10 mm² are from memory",
     rows: [
       [0.13, 1.05],

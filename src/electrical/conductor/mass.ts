@@ -28,6 +28,7 @@ export function massPerMetre(area_mm2: number, material: Material, wall: Insulat
     formula: `${digits(area_mm2)} mm² × ${density_g_per_cm3} g/cm³ × ${LAY} + ${digits(ring_mm2)} mm² × ${PVC_g_per_cm3} g/cm³ = ${digits(value, 3)} g/m of ${name}`,
     table: outside.table,
     source,
-    doubt: "insulation reckoned as PVC of 1.35 g/cm³ around strands that fill 75 % of their circle, from memory",
+    doubt:
+      "insulation reckoned as PVC of 1.35 g/cm³ around strands that fill 75 % of their circle, from memory",
   };
 }

@@ -33,7 +33,8 @@ export const MATERIALS: Readonly<Record<Material, MaterialFacts>> = {
     temperatureCoefficient_perK: 0.00393,
     density_g_per_cm3: 8.89,
     source: "NEC chapter 9 table 8, coated against uncoated stranded: 3.5 to 6.3 % more",
-    doubt: "tin is reckoned at 4 % more resistance in every size; the table's own steps run from 3.5 to 6.3 %",
+    doubt:
+      "tin is reckoned at 4 % more resistance in every size; the table's own steps run from 3.5 to 6.3 %",
   },
   "cca-15": {
     name: "copper-clad aluminium, 15 % copper",

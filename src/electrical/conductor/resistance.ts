@@ -51,7 +51,7 @@ export function resistancePerMetre(metal: ConductorMetal): Figure {
   const facts = MATERIALS[material];
   const warm = `${digits(factor, 5)} at ${digits(temperature_degC)} °C`;
   const table = TABLES[basis];
-  const listed = table && valueOf(table, material, area_mm2);
+  const listed = table && listedValue(table, material, area_mm2);
   if (table && listed !== undefined) {
     const value = (listed / 1000) * factor;
     return {
@@ -103,7 +103,7 @@ export function requireArea(area_mm2: number): void {
   requireBetween("area_mm2", area_mm2, 0.001, 1000);
 }
 
-function valueOf(table: ResistanceTable, material: Material, area_mm2: number): number | undefined {
+function listedValue(table: ResistanceTable, material: Material, area_mm2: number): number | undefined {
   if (material === "copper") return table.plain.get(area_mm2);
   return material === "tinned-copper" ? table.tinned.get(area_mm2) : undefined;
 }

@@ -69,6 +69,7 @@ export function sizeWire(task: SizeTask): Sized | NotSized {
     const tried = tryOut(task, size);
     if (typeof tried === "string") {
       silent = tried;
+      if (best) break;
       continue;
     }
     best = tried;
@@ -150,5 +151,6 @@ function failing(task: SizeTask, tried: Tried): string {
 function notSized(task: SizeTask, best: Tried | null, silent: string): NotSized {
   if (!best) return { ok: false, fails: "ampacity", why: `no size of ${task.book.name} fits: ${silent}` };
   const fails = !best.carries && !best.keeps ? "both" : best.carries ? "drop" : "ampacity";
-  return { ok: false, fails, why: `even ${best.size.name} ${failing(task, best)}` };
+  const thicker = silent === "" ? "" : `; thicker or thinner: ${silent}`;
+  return { ok: false, fails, why: `even ${best.size.name} ${failing(task, best)}${thicker}` };
 }
