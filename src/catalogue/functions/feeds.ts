@@ -6,7 +6,7 @@ export const FEEDS: readonly WireFunction[] = [
     "constant-feed",
     "constant feed",
     "feed",
-    "constant feed? battery? volts? fused? plus? | battery feed? volts? fused? | battery plus | memory feed? volts? constant? battery? | clock memory | volts@0.5 feed? | feed@0.5 | bplus@0.85 volts? | plus@0.3 | battery accessory?@0.1 | constant memory | fused battery | main feed@0.6 plus? | constant fused? feed",
+    "constant feed? battery? volts? fused? plus? | battery feed? volts? fused? | battery plus | memory feed? volts? constant? battery? | clock memory? feed? | volts@0.5 feed? | feed@0.5 | bplus@0.85 volts? | plus@0.3 | battery accessory?@0.1 | constant memory | fused battery | main feed@0.6 plus? | constant fused? feed",
     {
       ...SUPPLY,
       liveIn: LIVE_STATES,
@@ -82,7 +82,7 @@ export const FEEDS: readonly WireFunction[] = [
     "amplifier-feed",
     "amplifier feed",
     "feed",
-    "amplifier feed plus? volts? constant? battery? | amplifier battery plus? | amplifier plus@0.5 volts?",
+    "amplifier feed plus? volts? constant? battery? | amplifier battery plus? | amplifier plus@0.5 volts? | amplifier@0.35 volts? plus?",
     { ...SUPPLY, liveIn: LIVE_STATES, synonyms: ["amp power"] },
   ),
   define("refrigerator-feed", "refrigerator feed", "feed", "refrigerator feed? volts? switched? plus?", {
@@ -196,7 +196,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "sense-ground",
     "sense ground",
     "ground",
-    "signal ground sense? | sense ground sensor? | sensor ground signal? minus? | ground reference | data ground",
+    "signal ground sense? minus? | sense ground sensor? | sensor ground signal? minus? | ground reference | data ground",
     {
       ...TO_GROUND,
       synonyms: ["signal ground", "sgnd"],

@@ -6,7 +6,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "illumination",
     "illumination",
     "lighting",
-    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.5 | dimmer@0.35 | parking lamp@0.15 | headlamp @0.1",
+    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.5 | dimmer@0.35 | parking lamp@0.15 | headlamp@0.1",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],

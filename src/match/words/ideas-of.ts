@@ -1,0 +1,75 @@
+import type { Idea } from "../../catalogue/words/english.ts";
+import {
+  type Alternatives,
+  compound,
+  cutShort,
+  exactly,
+  inflected,
+  LONGEST_PHRASE,
+  misspelt,
+  product,
+} from "./lexicon.ts";
+import { isStopWord, tokensOf } from "./tokens.ts";
+
+/** What a text is made of: sets of ideas that its words may stand for, and words that nobody knows. */
+export type TextIdeas = { readonly alternatives: Alternatives; readonly unknown: readonly string[] };
+
+const remembered = new Map<string, Alternatives | null>();
+
+/** One word, by whatever way it is known first: as it is, inflected, compound, misspelt, cut short. */
+function wordIdeas(word: string): Alternatives | null {
+  const known = remembered.get(word);
+  if (known !== undefined) return known;
+  const found =
+    exactly(word) ?? inflected(word) ?? compound(word) ?? parted(word) ?? misspelt(word) ?? cutShort(word);
+  if (remembered.size > 20_000) remembered.clear();
+  remembered.set(word, found);
+  return found;
+}
+
+/** "lf-", "spk+", "front/left", "8-way": a word with signs in it, read piece by piece. */
+function parted(word: string): Alternatives | null {
+  if (!/[^a-z0-9]/.test(word) && !/[a-z]\d|\d[a-z]/.test(word)) return null;
+  const pieces = word
+    .replace(/([+-])$/, " $1")
+    .replace(/^([+])/, "$1 ")
+    .replace(/[/.+-](?=.)/g, " ")
+    .replace(/([a-z])(\d)/g, "$1 $2")
+    .replace(/(\d)([a-z])/g, "$1 $2")
+    .split(" ")
+    .filter((piece) => piece !== "" && piece !== ".");
+  if (pieces.length < 2) return pieces[0] !== undefined && pieces[0] !== word ? wordIdeas(pieces[0]) : null;
+  const read = readTokens(pieces.filter((piece) => !isStopWord(piece)));
+  return read.unknown.length === 0 && read.alternatives[0]?.length ? read.alternatives : null;
+}
+
+function readTokens(tokens: readonly string[]): TextIdeas {
+  const lists: Alternatives[] = [];
+  const unknown: string[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    let taken = 0;
+    for (let count = Math.min(LONGEST_PHRASE, tokens.length - at); count > 1; count--) {
+      const phrase = exactly(tokens.slice(at, at + count).join(" "));
+      if (!phrase) continue;
+      lists.push(phrase);
+      taken = count;
+      break;
+    }
+    if (taken === 0) {
+      const token = tokens[at]!;
+      const ideas = wordIdeas(token);
+      if (ideas) lists.push(ideas);
+      else unknown.push(token);
+      taken = 1;
+    }
+    at += taken;
+  }
+  return { alternatives: product(lists), unknown };
+}
+
+/** The ideas of a chart's text, whatever its language and word order. */
+export function ideasOf(text: string): TextIdeas {
+  return readTokens(tokensOf(text));
+}
+
+export type { Idea };

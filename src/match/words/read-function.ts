@@ -1,0 +1,140 @@
+import { terminalOf } from "../../catalogue/terminals.ts";
+import type { Idea } from "../../catalogue/words/english.ts";
+import type { Candidate, FunctionReading } from "../chart.ts";
+import { ideasOf } from "./ideas-of.ts";
+import { fitting, PATTERNS, weightOf } from "./patterns.ts";
+import { plainWords } from "./plain-words.ts";
+
+const NOTHING: FunctionReading = { candidates: [], certain: false };
+
+/** What a word that nobody knows takes away from the certainty. */
+const UNKNOWN_WEIGHT = 0.35;
+/** How fast a wording that explains less loses against one that explains more. */
+const STEEPNESS = 7;
+
+const remembered = new Map<string, FunctionReading>();
+
+/**
+ * Reads what a conductor is for from a chart's words, in any of the catalogue's languages and any word order,
+ * tolerating misspellings.
+ * @returns every function that the words may mean with its share; an ambiguous wording ("12 V", "remote") carries
+ * its alternatives and is not certain; nothing where the words fit no function
+ */
+export function readFunction(text: string): FunctionReading {
+  const plain = plainWords(text);
+  const known = remembered.get(plain);
+  if (known) return known;
+  const reading = plain === "" ? NOTHING : read(plain);
+  if (remembered.size > 20_000) remembered.clear();
+  remembered.set(plain, reading);
+  return reading;
+}
+
+function read(plain: string): FunctionReading {
+  const bare = terminalIn(plain, BARE_TERMINAL);
+  if (bare) return { candidates: [{ function: bare, share: 1 }], certain: true };
+  const named = terminalIn(plain, NAMED_TERMINAL);
+  const words = readWords(named ? plain.replace(NAMED_TERMINAL, " ") : plain);
+  if (!named) return words;
+  const agreed = words.candidates.some((one) => one.function === named);
+  if (agreed || !words.certain) return { candidates: [{ function: named, share: 1 }], certain: true };
+  // Words and terminal number contradict each other: a person decides.
+  return { candidates: shares([...words.candidates, { function: named, share: 1 }]), certain: false };
+}
+
+/** A text that is a terminal number of DIN 72552 and nothing else: "30", "+15", "Kl. 58d". */
+const BARE_TERMINAL =
+  /^(?:kl|klemme|terminal|term|borne|borna|borne|morsetto|klem|zacisk|t|din)?[.\s]*[+]?\s?(\d{2}[a-z]?|kl)$/;
+/** A terminal number inside a text, where it is called one: "Dauerplus (Kl. 30)", "+30 battery". */
+const NAMED_TERMINAL =
+  /\(?\b(?:kl|klemme|terminal|borne|borna|morsetto|klem|zacisk|din)\b[.\s]*(\d{2}[a-z]?)\b\)?|\((\d{2}[a-z]?)\)|(?<![a-z0-9])[+](15|30|58|54)\b(?!\s?v)/;
+
+function terminalIn(plain: string, form: RegExp): string | null {
+  const match = form.exec(plain);
+  const number = match?.[1] ?? match?.[2] ?? match?.[3];
+  if (!number) return null;
+  return terminalOf(number)?.function ?? null;
+}
+
+function readWords(plain: string): FunctionReading {
+  const { alternatives, unknown } = ideasOf(plain);
+  let best: Scored = { coverage: 0, candidates: [] };
+  for (const ideas of alternatives) {
+    const scored = score(new Set(ideas), unknown.length);
+    if (scored.coverage > best.coverage + 1e-9) best = scored;
+  }
+  if (best.candidates.length === 0) {
+    const [ideas] = alternatives;
+    return ideas?.length ? unfinished(new Set(ideas)) : NOTHING;
+  }
+  const [first] = best.candidates;
+  return {
+    candidates: best.candidates,
+    certain: first !== undefined && first.share >= 0.88 && best.coverage >= 0.6,
+  };
+}
+
+type Scored = {
+  /** The part of the words, by weight, that the best pattern explains. */
+  readonly coverage: number;
+  readonly candidates: readonly Candidate[];
+};
+
+function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
+  let total = unknown * UNKNOWN_WEIGHT;
+  for (const idea of ideas) total += weightOf(idea);
+  const found = new Map<string, { readonly ideas: Set<Idea>; most: number; share: number }>();
+  for (const pattern of fitting(ideas)) {
+    const used = [...pattern.required, ...pattern.optional.filter((idea) => ideas.has(idea))];
+    const explained = weigh(used);
+    const one = found.get(pattern.function) ?? { ideas: new Set(), most: 0, share: 0 };
+    for (const idea of used) one.ideas.add(idea);
+    // Its fullest wording says how likely the function is: one of its own beats one that it shares.
+    if (explained > one.most + 1e-9 || (explained > one.most - 1e-9 && pattern.share > one.share)) {
+      one.most = explained;
+      one.share = pattern.share;
+    }
+    found.set(pattern.function, one);
+  }
+  // Two wordings of one function in a row ("battery, constant 12 V") explain together.
+  const explained = new Map([...found].map(([name, one]) => [name, weigh(one.ideas)]));
+  const most = Math.max(0, ...explained.values());
+  if (most === 0) return { coverage: 0, candidates: [] };
+  const weighed: Candidate[] = [];
+  for (const [name, one] of found) {
+    const share = one.share * Math.exp(-STEEPNESS * (most - explained.get(name)!));
+    if (share > 0.02) weighed.push({ function: name, share });
+  }
+  return { coverage: most / total, candidates: shares(weighed) };
+}
+
+function weigh(ideas: Iterable<Idea>): number {
+  let sum = 0;
+  for (const idea of ideas) sum += weightOf(idea);
+  return sum;
+}
+
+/** Makes shares add up to 1, likeliest first, and leaves out what is next to nothing. */
+function shares(candidates: readonly Candidate[]): readonly Candidate[] {
+  const total = candidates.reduce((sum, one) => sum + one.share, 0);
+  return candidates
+    .map((one) => ({ ...one, share: one.share / total }))
+    .filter((one) => one.share >= 0.02)
+    .sort((a, b) => b.share - a.share || (a.function < b.function ? -1 : 1));
+}
+
+/** What a wording that leaves something out may be short for: "tail" for a left or a right one. */
+function unfinished(ideas: ReadonlySet<Idea>): FunctionReading {
+  const said = [...ideas].filter((idea) => weightOf(idea) >= 0.5);
+  if (said.length === 0) return NOTHING;
+  const found = new Map<string, number>();
+  for (const { function: name, required, optional, share } of PATTERNS) {
+    if (!said.every((idea) => required.includes(idea) || optional.includes(idea))) continue;
+    const missing = required.reduce((sum, idea) => sum + (ideas.has(idea) ? 0 : weightOf(idea)), 0);
+    if (missing > 1.5) continue;
+    found.set(name, Math.max(found.get(name) ?? 0, share * Math.exp(-missing)));
+  }
+  if (found.size === 0 || found.size > 12) return NOTHING;
+  const candidates = [...found].map(([name, share]) => ({ function: name, share }));
+  return { candidates: shares(candidates), certain: false };
+}
