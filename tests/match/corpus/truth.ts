@@ -85,15 +85,13 @@ export function parsePair(name: string, text: string): Pair {
 /** `A4 | constant-feed | YE 1.5 | = YE`, or `RD; BK`, which take their function from the lead they join. */
 function draftsOf(line: string): Draft[] {
   if (!line.includes(" | ") && !line.endsWith(" |"))
-    return line
-      .split("; ")
-      .map((name) => ({
-        name,
-        functions: [],
-        colours: [name.replace(/#\d$/, "")],
-        area_mm2: null,
-        fate: "",
-      }));
+    return line.split("; ").map((name) => ({
+      name,
+      functions: [],
+      colours: [name.replace(/#\d$/, "")],
+      area_mm2: null,
+      fate: "",
+    }));
   const [name, functions, look, fate] = line.split("|").map((field) => field.trim());
   const [colours, area] = look!.split(" ");
   return [

@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import type { Chart, Lead } from "../../../src/match/chart.ts";
+import type { Join, Proposal } from "../../../src/match/propose/proposal.ts";
+import { score, scorePair } from "./score.ts";
+import { loadPairs, type Pair, parsePair, type TrueRow } from "./truth.ts";
+
+const ALL = [...loadPairs("pairs"), ...loadPairs("held-out")];
+
+/** A reader that knows the answer, so that what is tested is the counting. */
+function oracle(pair: Pair, joins: readonly Join[]) {
+  const charts = [chartOf(pair.left), chartOf(pair.right)] as const;
+  let reads = 0;
+  return {
+    readCharts: () => {
+      reads++;
+      return { charts: pair.rightText === "" ? charts : [charts[reads - 1]!], remarks: [] };
+    },
+    propose: (): Proposal => ({
+      joins,
+      ask: [],
+      splices: [],
+      capLeft: pair.left.map((row) => row.name),
+      capRight: pair.right.map((row) => row.name),
+      missing: [],
+    }),
+  };
+}
+
+function chartOf(rows: readonly TrueRow[]): Chart {
+  return { title: "", leads: rows.map(leadOf), notes: [], unread: [] };
+}
+
+function leadOf(row: TrueRow): Lead {
+  const [base, tracer] = row.colours[0]!.split("/");
+  const functionId = row.functions[0]!;
+  const isColour = row.colours[0] === row.name.replace(/#\d$/, "");
+  return {
+    name: row.name,
+    label: isColour || row.name.startsWith("@") ? null : row.name,
+    text: functionId,
+    reading: { candidates: [{ function: functionId, share: 1 }], certain: !row.functions.includes("?") },
+    colour: base === "-" || base === "*" ? null : ({ base, tracer: tracer ?? null } as Lead["colour"]),
+    colourText: "",
+    area_mm2: row.area_mm2,
+    current_A: null,
+    fuse_A: null,
+    direction: "unknown",
+    isUnused: functionId === "not-used",
+    kept: [],
+    line: row.name.startsWith("@") ? Number(row.name.slice(1)) : 0,
+    source: row.name,
+  };
+}
+
+const trueJoins = (pair: Pair): Join[] =>
+  pair.joins.map(({ left, right }) => {
+    const functionId = pair.left.find((row) => row.name === left)!.functions[0]!;
+    return { left, right, function: functionId, confidence: 1, why: "the answer says so", traps: [] };
+  });
+
+describe("the corpus", () => {
+  test("is large enough, and a third of it is held out", () => {
+    expect(ALL.length).toBeGreaterThanOrEqual(60);
+    expect(loadPairs("held-out").length).toBeGreaterThanOrEqual(20);
+  });
+
+  test("refuses an answer that forgets a lead", () => {
+    const text =
+      "===== left\n1 x\n===== right\nA x\n===== answer\nleft\n1 | ground | - | = A\nright\nA | | -\nB | horn | -\n";
+    expect(() => parsePair("made up", text)).toThrow("right B: joined or capped?");
+  });
+});
+
+describe("the score", () => {
+  test.each(ALL.map((pair) => [pair.name, pair] as const))("gives the truth full marks: %s", (_, pair) => {
+    const sum = scorePair(pair, oracle(pair, trueJoins(pair)));
+    expect(sum.faults).toEqual([]);
+    expect(sum.rowsRight).toBe(sum.rows);
+    expect(sum.sureMade).toBe(sum.joinsSure);
+    expect(sum.joinsWrong).toBe(0);
+  });
+
+  test("counts a feed joined with another feed as wrong on power", () => {
+    const pair = ALL.find((one) => one.name === "08-exchanged-a4-a7")!;
+    const crossed = trueJoins(pair).map((join) =>
+      join.left === "A4" ? { ...join, right: "A4" } : join.left === "A7" ? { ...join, right: "A7" } : join,
+    );
+    const sum = scorePair(pair, oracle(pair, crossed));
+    expect(sum.joinsWrong).toBe(2);
+    expect(sum.joinsWrongOnPower).toBe(2);
+    expect(sum.sureMade).toBe(sum.joinsSure - 2);
+  });
+
+  test("gives nothing for saying nothing", () => {
+    const silent = {
+      readCharts: () => ({ charts: [], remarks: [] }),
+      propose: (): Proposal => ({ joins: [], ask: [], splices: [], capLeft: [], capRight: [], missing: [] }),
+    };
+    const sum = score(ALL, silent);
+    expect(sum.rowsRight).toBe(0);
+    expect(sum.sureMade).toBe(0);
+    expect(sum.rows).toBeGreaterThan(1000);
+  });
+});
