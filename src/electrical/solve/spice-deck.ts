@@ -15,15 +15,21 @@ import { findIslands } from "./islands.ts";
  * n7, element 12 begins with its letter and 12. Relays are written as they stand; each island hangs on node 0 by a
  * resistor at its reference, through which nothing flows.
  * @param pulled [elements] 1 where a coil is pulled, as a solution has it
- * @param title the first line, which such programs do not read
+ * @param extra title: the first line, which such programs do not read; guess_V: [nodes] where their search begins, since a
+ * constant-power load can have two operating points and they stop at the first that they meet
  */
-export function writeSpice(circuit: Circuit, pulled: Uint8Array, title = "circuit"): string {
+export function writeSpice(
+  circuit: Circuit,
+  pulled: Uint8Array,
+  extra: { readonly title?: string; readonly guess_V?: Float64Array } = {},
+): string {
+  const { title = "circuit", guess_V } = extra;
   const ideal = tieIdeal(circuit);
   const { islands, held } = findIslands(circuit, ideal, pulled);
   const closers = new Set(ideal.closers);
   const lines = [
     `* ${title.replace(/[^\x20-\x7e]/g, "?")}`,
-    `.options reltol=1e-9 abstol=1e-13 vntol=1e-11 gmin=${DIODE_LEAK_S} itl1=1000 temp=27 tnom=27`,
+    `.options reltol=1e-9 abstol=1e-18 vntol=1e-11 gmin=${DIODE_LEAK_S} itl1=1000 temp=27 tnom=27`,
   ];
   circuit.elements.forEach((element, index) => {
     if (isOpen(element, pulled)) lines.push(`* ${element.kind} ${index} is open`);
@@ -31,6 +37,9 @@ export function writeSpice(circuit: Circuit, pulled: Uint8Array, title = "circui
   });
   islands.forEach((_, index) => {
     lines.push(`Rreference${index} n${held[index]} 0 1`);
+  });
+  guess_V?.forEach((volts, node) => {
+    lines.push(`.nodeset v(n${node})=${text(volts)}`);
   });
   return [...lines, ".op", ".end", ""].join("\n");
 }
