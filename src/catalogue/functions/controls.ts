@@ -140,6 +140,16 @@ export const CONTROLS: readonly WireFunction[] = [
     },
   ),
   define(
+    "relay-common",
+    "relay common",
+    "control",
+    "relay common contact? | common contact relay? | relay contact input | relay contact feed",
+    {
+      ...SUPPLY,
+      synonyms: ["relay common"],
+    },
+  ),
+  define(
     "relay-output",
     "relay output",
     "control",
