@@ -95,7 +95,8 @@ function pairOf(left: number, right: number, a: InContext, b: InContext, key: st
   }
   const sameWords = key !== "" && key === wordKey(b.lead.text);
   if (likely < 0.05 && !sameWords) return null;
-  if (forbidden < 0.5) veto = null;
+  // An ambiguous wording that is forbidden in one sense and fits in another is a question, not a veto.
+  if (forbidden < 0.75 && likely >= 0.1) veto = null;
   const clash = directionClash(a, b);
   veto ??= clash;
   const power = [a, b].some(({ reading }) =>
