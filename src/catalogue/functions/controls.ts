@@ -103,7 +103,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "steering-key-ground",
     "steering-wheel keys return",
     "ground",
-    "steering key ground | steering control ground | key ground return? | steering ground key? return? | steering key minus | steering control return",
+    "steering key ground | steering key return | steering control ground | key ground return? | steering ground key? return? | steering key minus | steering control return",
     {
       ...TO_GROUND,
       synonyms: ["swc ground"],

@@ -54,7 +54,7 @@ export const FEEDS: readonly WireFunction[] = [
     "run-feed",
     "feed off while cranking",
     "feed",
-    "run feed? notstart volts? | ignition notstart feed? | accessory notstart",
+    "run feed? notstart volts? | feed notstart | ignition notstart feed? | accessory notstart",
     { ...SUPPLY, liveIn: ["run"], synonyms: ["15x", "load-relieved feed"] },
   ),
   define(

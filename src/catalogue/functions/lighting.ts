@@ -43,7 +43,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "stop-lamp-high",
     "high-mounted stop lamp",
     "lighting",
-    "third stop lamp | third brake lamp | high stop lamp | high brake lamp | centre stop lamp | centre brake lamp",
+    "third stop lamp | high stop lamp | third brake lamp | high stop lamp | high brake lamp | centre stop lamp | centre brake lamp",
     {
       ...SUPPLY,
       liveIn: ["brake-on"],
@@ -206,7 +206,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "spot-lamp",
     "auxiliary driving lamp",
     "lighting",
-    "spot lamp | auxiliary lamp beam? | driving lamp | lightbar lamp?",
+    "spot lamp? | auxiliary lamp beam? | auxiliary spot lamp? | driving lamp | lightbar lamp?",
     {
       ...SUPPLY,
       synonyms: ["driving lamp", "spotlight"],

@@ -39,32 +39,41 @@ function parted(word: string): Alternatives | null {
     .split(" ")
     .filter((piece) => piece !== "" && piece !== ".");
   if (pieces.length < 2) return pieces[0] !== undefined && pieces[0] !== word ? wordIdeas(pieces[0]) : null;
-  const read = readTokens(pieces.filter((piece) => !isStopWord(piece)));
-  return read.unknown.length === 0 && read.alternatives[0]?.length ? read.alternatives : null;
+  const read = readTokens(pieces);
+  return read.unknown.length < pieces.length / 2 + 0.5 && read.alternatives[0]?.length
+    ? read.alternatives
+    : null;
 }
 
 function readTokens(tokens: readonly string[]): TextIdeas {
   const lists: Alternatives[] = [];
   const unknown: string[] = [];
+  for (const piece of phrases(phrases(tokens).filter((one) => typeof one !== "string" || !isStopWord(one)))) {
+    const ideas = typeof piece === "string" ? wordIdeas(piece) : piece;
+    if (ideas) lists.push(ideas);
+    else unknown.push(piece as string);
+  }
+  return { alternatives: product(lists), unknown };
+}
+
+/** Words that are a phrase together are taken as one, the longest first. */
+function phrases(tokens: readonly (string | Alternatives)[]): readonly (string | Alternatives)[] {
+  const made: (string | Alternatives)[] = [];
   for (let at = 0; at < tokens.length; ) {
-    let taken = 0;
+    let taken = 1;
+    let piece = tokens[at]!;
     for (let count = Math.min(LONGEST_PHRASE, tokens.length - at); count > 1; count--) {
-      const phrase = exactly(tokens.slice(at, at + count).join(" "));
-      if (!phrase) continue;
-      lists.push(phrase);
+      const words = tokens.slice(at, at + count);
+      const found = words.every((word) => typeof word === "string") ? exactly(words.join(" ")) : null;
+      if (!found) continue;
+      piece = found;
       taken = count;
       break;
     }
-    if (taken === 0) {
-      const token = tokens[at]!;
-      const ideas = wordIdeas(token);
-      if (ideas) lists.push(ideas);
-      else unknown.push(token);
-      taken = 1;
-    }
+    made.push(piece);
     at += taken;
   }
-  return { alternatives: product(lists), unknown };
+  return made;
 }
 
 /** The ideas of a chart's text, whatever its language and word order. */

@@ -7,7 +7,7 @@ const STOP = new Set(
     "der die das des dem den ein eine und oder mit von vom zum zur zu bei am im an auf aus fur fuer uber ueber " +
     "le la les du de des et ou a au avec pour sur par en dans un une " +
     "el los las del y o con para por al un una unos su " +
-    "il lo gli della dello dei delle degli e ed di da per su nel alla allo dal dalla " +
+    "il gli della dello dei delle degli e ed di da per su nel alla allo dal dalla " +
     "het een en of van met naar op bij te uit " +
     "i z ze do na w we od dla po oraz lub pod nad przy " +
     "approx ca max min typ nom nominal"
@@ -22,7 +22,7 @@ const ZERO_VOLTS = /\b0\s?v(?:olts?)?\b/g;
 /**
  * The words of a chart's text in their plain form. Signs that stand for a polarity become words of their own;
  * what a lexicon knows with its sign ("b+", "can-h") is tried by the caller before the sign is parted.
- * @returns tokens without stop words
+ * @returns tokens, stop words among them: a phrase may hold some
  */
 export function tokensOf(text: string): readonly string[] {
   const plain = plainWords(text)
@@ -42,7 +42,7 @@ export function tokensOf(text: string): readonly string[] {
     .replace(/(^|\s)-(?=[a-z])/g, " ")
     .replace(/([a-z0-9])([+-])(?=\s|$|\/)/g, "$1$2 ")
     .trim();
-  return plain.split(/\s+/).filter((word) => word !== "" && !STOP.has(word));
+  return plain.split(/\s+/).filter((word) => word !== "");
 }
 
 export function isStopWord(word: string): boolean {
