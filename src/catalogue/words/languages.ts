@@ -1,4 +1,5 @@
-import { ENGLISH, ENGLISH_PHRASES, type Words } from "./english.ts";
+import { ENGLISH, type Words } from "./english.ts";
+import { ENGLISH_PHRASES } from "./english-phrases.ts";
 
 /** The languages that charts are read in. */
 export const LANGUAGES: readonly Words[] = [{ ideas: ENGLISH, phrases: ENGLISH_PHRASES }];

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { FUNCTIONS, functionOf } from "../../../src/catalogue/functions.ts";
-import { ENGLISH, ENGLISH_PHRASES } from "../../../src/catalogue/words/english.ts";
+import { ENGLISH } from "../../../src/catalogue/words/english.ts";
+import { ENGLISH_PHRASES } from "../../../src/catalogue/words/english-phrases.ts";
 import { readFunction } from "../../../src/match/words/read-function.ts";
 
 const SURE: readonly (readonly [string, string])[] = [
