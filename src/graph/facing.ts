@@ -1,4 +1,4 @@
-import type { Direction } from "./harness.ts";
+import type { Cavity, Direction } from "./harness.ts";
 
 const FACING: Readonly<Record<Direction, Direction>> = {
   gives: "takes",
@@ -8,7 +8,15 @@ const FACING: Readonly<Record<Direction, Direction>> = {
   unknown: "unknown",
 };
 
-/** A direction as seen from the other half of the same pair of contacts: what one gives, the other takes. */
-export function facing(direction: Direction): Direction {
-  return FACING[direction];
+/**
+ * Cavities as they are on the other side of the job: what one side gives, the other takes. A lead's colour and the
+ * fuse behind it are of the side that stated them, and are not known of the other.
+ */
+export function facing(cavities: readonly Cavity[]): readonly Cavity[] {
+  return cavities.map((cavity) => ({
+    ...cavity,
+    direction: FACING[cavity.direction],
+    lead: null,
+    fuse_A: "unknown",
+  }));
 }

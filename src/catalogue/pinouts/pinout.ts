@@ -79,15 +79,17 @@ const FREE: ReadonlySet<string> = new Set(["not-used", "unknown"]);
  * the vehicle gives. Leads get the pinout's colour only on the side that it speaks for.
  */
 export function cavitiesOf(pinout: Pinout, side: JobSide): readonly Cavity[] {
-  const own = side === pinout.side;
-  return pinout.rows.map((item) => ({
-    label: item.cavity,
-    function: item.function,
-    text: item.note,
-    direction: own ? item.direction : facing(item.direction),
-    lead: own && item.colour ? { colour: item.colour, area_mm2: item.area_mm2 } : null,
-    use: FREE.has(item.function) ? "optional" : "expected",
-    current_A: item.current_A,
-    fuse_A: "unknown",
-  }));
+  const own = pinout.rows.map(
+    (item): Cavity => ({
+      label: item.cavity,
+      function: item.function,
+      text: item.note,
+      direction: item.direction,
+      lead: item.colour ? { colour: item.colour, area_mm2: item.area_mm2 } : null,
+      use: FREE.has(item.function) ? "optional" : "expected",
+      current_A: item.current_A,
+      fuse_A: "unknown",
+    }),
+  );
+  return side === pinout.side ? own : facing(own);
 }

@@ -3,21 +3,27 @@ import type { Harness } from "../harness.ts";
 import { type Dangling, danglingOfCable, danglingOfPart, danglingOfWire } from "../references.ts";
 import * as schema from "../schema/harness.ts";
 import { partId, wireId } from "../schema/values.ts";
-import { asFound } from "./expect.ts";
 import { migrate } from "./migrate.ts";
 import { type Found, placed } from "./place.ts";
 import { MAX_PROBLEMS, type Problem, showValue } from "./problem.ts";
-import { findBadKeys, lineAndColumn, syntaxErrorAt, unfitAt } from "./scan.ts";
+import { type FileKind, isObject, readJson } from "./read-json.ts";
+import { readValue } from "./read-value.ts";
 
 export type Parsed =
   | { readonly ok: true; readonly harness: Harness; readonly notes: readonly string[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** About 64 MB of text; a harness of 10 000 wires is under 5 MB. */
-const MAX_CHARACTERS = 64_000_000;
+const HARNESS_FILE: FileKind = {
+  format: "pigtail-harness",
+  notThis: "not-a-harness",
+  name: "harness file",
+  looks: "a harness file, which is flat and has some hundred thousand values at most",
+  ending: ".harness.json",
+  // About 64 MB of text; a harness of 10 000 wires is under 5 MB.
+  maxCharacters: 64_000_000,
+  whatIsLarge: "large photos",
+};
 const MAX_ENTRIES = 100_000;
-/** In one entry, however nested. A connector of 2 000 cavities, all filled in, has about 40 000. */
-const MAX_VALUES = 200_000;
 
 /**
  * Reads the text of a `.harness.json` file. Never throws on bad input; the time is bounded by the text's length.
@@ -25,66 +31,8 @@ const MAX_VALUES = 200_000;
  * @returns the harness, or at most 100 problems, each with its place, what was found and what to do
  */
 export function parse(text: string): Parsed {
-  // A byte order mark is no character of the file: columns are counted without it, as editors do.
-  const body = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
-  const whole = (problem: Omit<Problem, "where" | "line" | "column">, offset: number | null): Parsed => {
-    const at = offset === null ? { line: null, column: null } : lineAndColumn(body, offset);
-    return { ok: false, problems: [{ ...problem, where: "", ...at }] };
-  };
-  if (body.length > MAX_CHARACTERS) {
-    return whole(
-      {
-        code: "too-large",
-        found: `${Math.round(body.length / 1e6)} million characters`,
-        expected: `at most ${MAX_CHARACTERS / 1e6} million`,
-        next: "Check that this is a harness file; take large photos out of it.",
-      },
-      null,
-    );
-  }
-  const unfit = unfitAt(body);
-  if (unfit) {
-    return whole(
-      {
-        code: unfit.code,
-        found: unfit.code === "too-deep" ? "brackets nested over 64 deep" : "over 4 million values",
-        expected: "a harness file, which is flat and has some hundred thousand values at most",
-        next: "Check that this is a harness file.",
-      },
-      unfit.offset,
-    );
-  }
-  let raw: unknown;
-  try {
-    raw = JSON.parse(body);
-  } catch {
-    const empty = !/\S/.test(body);
-    const wrong = empty ? null : syntaxErrorAt(body);
-    const here = wrong ? body.slice(wrong.offset, wrong.offset + 20) : "";
-    return whole(
-      {
-        code: "not-json",
-        found: empty ? "an empty file" : here === "" ? "the end of the file" : showValue(here),
-        expected: wrong?.expected ?? "JSON",
-        next: "Open the file that Pigtail saved; if it was edited by hand, mend it at this place.",
-      },
-      wrong?.offset ?? null,
-    );
-  }
-  if (!isObject(raw) || raw.format !== "pigtail-harness") {
-    return whole(
-      {
-        code: "not-a-harness",
-        found: isObject(raw) ? `"format": ${showValue(raw.format)}` : showValue(raw),
-        expected: 'an object with "format": "pigtail-harness"',
-        next: "Choose a file that ends in .harness.json.",
-      },
-      0,
-    );
-  }
-  const badKeys = findBadKeys(body);
-  if (badKeys.length) return { ok: false, problems: badKeys };
-  return readRaw(raw, body);
+  const read = readJson(text, HARNESS_FILE);
+  return read.ok ? readRaw(read.raw, read.body) : read;
 }
 
 function readRaw(raw: Record<string, unknown>, body: string): Parsed {
@@ -119,10 +67,6 @@ export function parseValue(value: unknown): Parsed {
 /** The file's text: two-space JSON with a final line feed, keys in their document order. */
 export function serialise(harness: Harness): string {
   return `${JSON.stringify(harness, null, 2)}\n`;
-}
-
-function isObject(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 function readHarness(raw: Record<string, unknown>, found: Found[]): Harness | null {
@@ -208,43 +152,6 @@ function readLayout(raw: unknown, found: Found[]): unknown {
     places: keyed("places", partId, schema.place),
     paths: keyed("paths", wireId, schema.path),
   };
-}
-
-function readValue(
-  shape: z.ZodMiniType,
-  raw: unknown,
-  path: readonly PropertyKey[],
-  found: Found[],
-): unknown {
-  if (countValues(raw, 0) > MAX_VALUES) {
-    found.push({
-      path,
-      code: "too-many",
-      found: `over ${MAX_VALUES} values in one entry`,
-      expected: "what one part, wire or setting can have",
-      next: "Remove the entry, or restore it from an earlier copy of the file.",
-    });
-    return null;
-  }
-  const result = shape.safeParse(raw);
-  if (result.success) return result.data;
-  for (const issue of result.error.issues) {
-    if (found.length >= MAX_PROBLEMS) break;
-    found.push(asFound(issue, raw, path));
-  }
-  return null;
-}
-
-/** How many values hang together, counted no further than the limit. Nesting was bounded before. */
-function countValues(value: unknown, before: number): number {
-  let count = before + 1;
-  if (typeof value !== "object" || value === null) return count;
-  const inner: Readonly<Record<string, unknown>> = value as Readonly<Record<string, unknown>>;
-  for (const name in inner) {
-    count = countValues(inner[name], count);
-    if (count > MAX_VALUES) break;
-  }
-  return count;
 }
 
 /** Ends and references that name something the file does not have. */

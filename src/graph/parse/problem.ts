@@ -8,6 +8,7 @@ export type Problem = {
     | "too-deep"
     | "not-json"
     | "not-a-harness"
+    | "not-a-connector"
     | "wrong-value"
     | "missing-field"
     | "repeated-key"
