@@ -48,3 +48,14 @@ export const SAE_LEAST_AREA_cmil: ReadonlyMap<AwgName, number> = new Map([
   ["3/0", 158_600],
   ["4/0", 205_500],
 ] as const);
+
+/**
+ * The thinnest gauge of SAE cable that surely has so much copper.
+ * @returns `null` where even 4/0 has less
+ * @throws RangeError for NaN
+ */
+export function saeGaugeFor(area_cmil: number): AwgName | null {
+  if (Number.isNaN(area_cmil)) throw new RangeError("area_cmil is NaN");
+  for (const [name, least_cmil] of SAE_LEAST_AREA_cmil) if (least_cmil >= area_cmil) return name;
+  return null;
+}
