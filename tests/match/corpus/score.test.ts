@@ -1,20 +1,15 @@
 import { describe, expect, test } from "vitest";
-import type { Chart, Lead } from "../../../src/match/chart.ts";
 import type { Join, Proposal } from "../../../src/match/propose/proposal.ts";
 import { score, scorePair } from "./score.ts";
-import { loadPairs, type Pair, parsePair, type TrueRow } from "./truth.ts";
+import { loadPairs, type Pair, parsePair } from "./truth.ts";
+import { readAsKnown } from "./truth-chart.ts";
 
 const ALL = [...loadPairs("pairs"), ...loadPairs("held-out")];
 
 /** A reader that knows the answer, so that what is tested is the counting. */
 function oracle(pair: Pair, joins: readonly Join[]) {
-  const charts = [chartOf(pair.left), chartOf(pair.right)] as const;
-  let reads = 0;
   return {
-    readCharts: () => {
-      reads++;
-      return { charts: pair.rightText === "" ? charts : [charts[reads - 1]!], remarks: [] };
-    },
+    readCharts: readAsKnown(pair),
     propose: (): Proposal => ({
       joins,
       ask: [],
@@ -23,32 +18,6 @@ function oracle(pair: Pair, joins: readonly Join[]) {
       capRight: pair.right.map((row) => row.name),
       missing: [],
     }),
-  };
-}
-
-function chartOf(rows: readonly TrueRow[]): Chart {
-  return { title: "", leads: rows.map(leadOf), notes: [], unread: [] };
-}
-
-function leadOf(row: TrueRow): Lead {
-  const [base, tracer] = row.colours[0]!.split("/");
-  const functionId = row.functions[0]!;
-  const isColour = row.colours[0] === row.name.replace(/#\d$/, "");
-  return {
-    name: row.name,
-    label: isColour || row.name.startsWith("@") ? null : row.name,
-    text: functionId,
-    reading: { candidates: [{ function: functionId, share: 1 }], certain: !row.functions.includes("?") },
-    colour: base === "-" || base === "*" ? null : ({ base, tracer: tracer ?? null } as Lead["colour"]),
-    colourText: "",
-    area_mm2: row.area_mm2,
-    current_A: null,
-    fuse_A: null,
-    direction: "unknown",
-    isUnused: functionId === "not-used",
-    kept: [],
-    line: row.name.startsWith("@") ? Number(row.name.slice(1)) : 0,
-    source: row.name,
   };
 }
 

@@ -43,8 +43,10 @@ const GROUP_OF = new Map<string, string>(FUNCTIONS.map((one) => [one.id, one.gro
 const EMPTY: Chart = { title: "", leads: [], notes: [], unread: [] };
 
 /** Reads and matches every pair, and adds up how that compares with the truth. */
-export function score(pairs: readonly Pair[], measured: Measured): Score {
-  return pairs.map((pair) => scorePair(pair, measured)).reduce(add);
+export function score(pairs: readonly Pair[], measured: Measured | ((pair: Pair) => Measured)): Score {
+  return pairs
+    .map((pair) => scorePair(pair, typeof measured === "function" ? measured(pair) : measured))
+    .reduce(add);
 }
 
 export function scorePair(pair: Pair, { readCharts, propose }: Measured): Score {
