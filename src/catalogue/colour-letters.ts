@@ -247,12 +247,22 @@ export const COLOUR_COLLISIONS: Readonly<
   rd: { after: "def defog defrost defroster" },
   wh: { after: "speed spd sensor" },
   rot: { after: "sensor speed angle" },
-  rose: { before: "has it" },
-  navy: { after: "boat" },
+  vert: { after: "adjust pos position" },
+  white: { after: "noise" },
+  blue: { after: "tooth" },
+  gold: { after: "plated" },
+  black: { after: "box" },
+  brown: { after: "out" },
 };
 
+/** Letters that stand alone on each side of a pair in a line; the others are more often something else ("A/C"). */
+export const PAIR_LETTERS = "b r g w y o l p v n u k";
+
 /** After a colour these say what shines or is pressed in that colour: "green light". */
-export const SHINING_WORDS = "light lamp led bulb button lens lampe licht leuchte voyant spia testigo";
+export const SHINING_WORDS = "light lamp lampe licht leuchte voyant spia testigo";
+
+/** After a colour these never leave a lead's colour. */
+export const SHINING_PARTS = "led leds bulb button lens diode";
 
 /** Before "light" these make a lamp of it, and no light shade: "tail light brown". */
 export const LAMP_WORDS =

@@ -208,7 +208,7 @@ export const SHADE_PREFIXES = "hell dunkel himmel licht donker jasno ciemno ligh
 
 /** Words for the second colour of a lead. */
 export const STRIPE_WORDS =
-  "stripe stripes striped strip tracer trace trcr trc str streifen strich kennfaden kennstreifen ringel gestreift rayure rayures raye rayee lisere filet bande trait raya rayas franja linea lista rayado rayada rigato rigata riga striscia strisce banda filetto streep strepen streepje gestreept paskiem pasek paski paskami paska";
+  "stripe stripes striped strip tracer trace trcr trc str streifen strich kennfaden kennstreifen kennfarbe kennring ringel gestreift rayure rayures raye rayee lisere filet bande trait raya rayas franja linea lista rayado rayada rigato rigata riga striscia strisce banda filetto streep strepen streepje gestreept paskiem pasek paski paskami paska";
 
 /** Words between the first colour and the second. */
 export const WITH_WORDS =

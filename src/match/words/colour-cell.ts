@@ -97,8 +97,8 @@ function takeApart(text: string): Cell {
       baseSeen = true;
     } else if (meaning) pieces.push({ word: meaning });
     else if (SHADES.has(word) || NOISE.has(word) || isShadeLetter(token, next)) continue;
-    else if (word.length > 1 && (WITHS.has(word) || ONS.has(word)) && pieces.length === 0 && next) continue;
-    else if (word.length > 1 && WITHS.has(word) && between) continue;
+    else if (word.length > 1 && (WITHS.has(word) || (ONS.has(word) && pieces.length === 0)) && next) continue;
+    else if (word === "x") continue;
     else if (isLetters(token, next === undefined)) pieces.push({ letters: word });
     else return MIXED;
   }
@@ -120,15 +120,15 @@ function tokensOf(text: string): readonly Token[] {
 
 const isFullWord = (token: Token): boolean =>
   token.word.length >= 3 &&
-  (colourWord(token.word) !== null || SHADES.has(token.word) || WITHS.has(token.word));
+  (colourWord(token.word) !== null || [SHADES, WITHS, STRIPES].some((words) => words.has(token.word)));
 
 function hasColourAfter(tokens: readonly Token[], index: number): boolean {
   return tokens.slice(index + 1).some(({ word }) => colourWord(word) !== null || word.length <= 3);
 }
 
-/** "violet w/ black": a w with a space before it and a slash after it is no white. */
+/** "violet w/ black", "gelb m. schwarz": a w with a space before it and a slash after it is no white. */
 function isWithSlash(token: Token, between: boolean): boolean {
-  return between && token.word === "w" && /^\s*[/.]/.test(token.after);
+  return between && (token.word === "w" || token.word === "m") && /^\s*[/.]/.test(token.after);
 }
 
 /** The L of "L. GRN", the D of "D-BLU". */

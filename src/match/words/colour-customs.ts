@@ -215,7 +215,7 @@ export function lettersAlone(codes: readonly string[]): readonly NamedColour[] |
   if (codes.every((code) => IEC_CODES.has(code))) return codes.map((code) => IEC_CODES.get(code)!);
   const iec = codes.map((code) => partsOf(code, IEC));
   if (iec.every((parts) => parts !== null)) return iec.flat().map((part) => IEC_CODES.get(part!)!);
-  if (codes.some((code) => WEAK.has(code))) return null;
+  if (codes.every((code) => WEAK.has(code))) return null;
   if (codes.length === 1 && PAIR_TOO.has(codes[0]!)) return null;
   const ways = everyWay(codes);
   // One letter is little: three customs have to share it.
@@ -223,15 +223,27 @@ export function lettersAlone(codes: readonly string[]): readonly NamedColour[] |
   return ways.length >= enough ? agreed(ways) : null;
 }
 
-/** What each custom that reads all of the codes reads; two codes written together only where no custom has them as one. */
+/**
+ * What each custom that reads all of the codes reads. IEC codes are read beside any; two codes written together only
+ * where no custom has them as one.
+ */
 function everyWay(codes: readonly string[]): readonly (readonly NamedColour[] | null)[] {
-  const direct = codes.map((code) => CUSTOMS.some((custom) => custom.codes.has(code)));
+  const isSingle = codes.map((code) => CUSTOMS.some((custom) => custom.codes.has(code)));
   return CUSTOMS.flatMap((custom) => {
-    const parts = codes.map((code, index) =>
-      direct[index] ? (custom.codes.has(code) ? [code] : null) : partsOf(code, custom),
-    );
-    if (parts.some((list) => list === null)) return [];
-    const colours = parts.flatMap((list) => list!.map((part) => custom.codes.get(part)!.colours));
-    return [colours.every((list) => list.length === 1) ? colours.map((list) => list[0]!) : null];
+    const ways: NamedColour[] = [];
+    let isDecided = true;
+    let own = 0;
+    for (const [index, code] of codes.entries()) {
+      const parts = isSingle[index] ? [code] : partsOf(code, custom);
+      for (const part of parts ?? [""]) {
+        const meaning = custom.codes.get(part)?.colours;
+        const colour = meaning ? meaning[0] : IEC_CODES.get(part);
+        if (!colour) return [];
+        if (meaning) own++;
+        if (meaning && meaning.length > 1) isDecided = false;
+        ways.push(colour);
+      }
+    }
+    return own === 0 ? [] : [isDecided ? ways : null];
   });
 }

@@ -34,8 +34,9 @@ export type ColourWord = {
 
 /** Lower case, no accents, ß as ss, ł as l: how colour words are compared. */
 export function foldWord(text: string): string {
-  return text
-    .toLowerCase()
+  const lower = text.toLowerCase();
+  if (/^[ -~]*$/.test(lower)) return lower;
+  return lower
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .replace(/[ßłøæ]/g, (letter) => ({ ß: "ss", ł: "l", ø: "o", æ: "ae" })[letter]!);
@@ -105,10 +106,13 @@ function forms(stem: string, endings: string): readonly string[] {
 
 build();
 
-/** Words that a misspelt one is compared with, by their first letter. */
-const BY_FIRST = new Map<string, string[]>();
+/** Words that a misspelt one is compared with, by first letter and length. */
+const ALIKE = new Map<string, string[]>();
 for (const word of FULL.keys()) {
-  if (word.length >= 4) BY_FIRST.set(word[0]!, [...(BY_FIRST.get(word[0]!) ?? []), word]);
+  for (const length of [word.length - 1, word.length, word.length + 1]) {
+    const key = word[0]! + length;
+    if (word.length >= 4) ALIKE.set(key, [...(ALIKE.get(key) ?? []), word]);
+  }
 }
 
 const MOST_KEPT = 20_000;
@@ -163,8 +167,7 @@ function misspelt(word: string): ColourWord | null {
   if (word.length < 5 || NOT_MISSPELT.has(word)) return null;
   let found: ColourWord | null = null;
   let inLines = false;
-  for (const right of BY_FIRST.get(word[0]!) ?? []) {
-    if (Math.abs(right.length - word.length) > 1) continue;
+  for (const right of ALIKE.get(word[0]! + word.length) ?? []) {
     const swapped = isSwapped(word, right);
     if (!swapped && distance(word, right) > 1) continue;
     const meaning = FULL.get(right)!;

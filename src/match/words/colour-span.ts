@@ -3,10 +3,13 @@ import {
   LAMP_WORDS,
   LINE_LETTERS,
   NO_COLOUR_PAIRS,
+  PAIR_LETTERS,
+  SHINING_PARTS,
   SHINING_WORDS,
 } from "../../catalogue/colour-letters.ts";
 import type { Colour } from "../../graph/harness.ts";
 import { readColourText } from "./colour-alone.ts";
+import { isCode } from "./colour-customs.ts";
 import {
   ANDS,
   colourWord,
@@ -40,7 +43,9 @@ type Run = {
 
 const CODES = setOf(LINE_LETTERS);
 const NO_PAIRS = setOf(NO_COLOUR_PAIRS);
+const PAIRED = setOf(PAIR_LETTERS);
 const SHINING = setOf(SHINING_WORDS);
+const PARTS = setOf(SHINING_PARTS);
 const LAMPS = setOf(LAMP_WORDS);
 const MOST_CHARACTERS = 2000;
 /** Between the words of one colour: a space, or one mark with or without spaces. */
@@ -113,12 +118,11 @@ const isCodePair = (word: string): boolean =>
 /** A run of words from `at` on: shades and colours, what joins them, and stripe words. */
 function wordRun(words: readonly Word[], at: number, text: string): Run | null {
   if (!startsRun(words, at)) return null;
-  let last = at;
   let colours = 0;
   let reach = at;
   for (let index = at; index < words.length; index++) {
     const word = words[index]!;
-    if (index > at && !joins(words, at, index, text)) break;
+    if (index > at && !joins(words, index)) break;
     if (word.kind === "other") break;
     if (word.kind === "colour" || word.kind === "code") {
       if (colours === 2) break;
@@ -126,10 +130,9 @@ function wordRun(words: readonly Word[], at: number, text: string): Run | null {
       reach = index;
     } else if (word.kind === "stripe" && colours > 0) reach = index;
     else if (word.kind === "shade" && TRAILING_SHADES.has(word.text) && colours > 0) reach = index;
-    last = index;
     if (colours > 2) return null;
   }
-  if (colours === 0 || last < at) return null;
+  if (colours === 0) return null;
   // What cannot be read as one colour may still begin with one.
   for (let end = reach; end >= at; end--) {
     const kind = words[end]!.kind;
@@ -149,17 +152,14 @@ function startsRun(words: readonly Word[], at: number): boolean {
   const next = words[at + 1];
   if (!next || (next.kind !== "colour" && next.kind !== "code") || !TIGHT.test(next.gap)) return false;
   const before = words[at - 1];
-  return !(before && gap === " " && LAMPS.has(before.text));
+  return !(before && gap === " " && text === "light" && LAMPS.has(before.text));
 }
 
-function joins(words: readonly Word[], at: number, index: number, text: string): boolean {
+/** True where the word goes on with the colour before it: "violet w/ black", "yellow, black stripe". */
+function joins(words: readonly Word[], index: number): boolean {
   const { gap } = words[index]!;
   if (TIGHT.test(gap)) return true;
-  // "violet w/ black", "red (black stripe)" is left alone.
-  if (/^\/ $/.test(gap)) return true;
-  if (!COMMA.test(gap) || index <= at) return false;
-  const rest = words.slice(index, index + 3).findIndex((word) => word.kind === "stripe");
-  return rest > 0 && text.length > 0;
+  return COMMA.test(gap) && words.slice(index + 1, index + 3).some((word) => word.kind === "stripe");
 }
 
 /** A pair of letters that no custom reads otherwise: "W-B", "GN/YE", "sw/ge". */
@@ -169,6 +169,7 @@ function letterPair(words: readonly Word[], at: number, text: string): Run | nul
   if (!/^[a-z]+$/.test(first.text + second.text) || !PAIR.test(second.gap)) return null;
   if (first.kind === "shade" || second.kind === "shade") return null;
   if (second.gap.includes(" ") && first.text.length + second.text.length < 4) return null;
+  if ([first, second].some(({ text: code }) => code.length === 1 && !PAIRED.has(code))) return null;
   if (NO_PAIRS.has(`${first.text}/${second.text}`)) return null;
   if (/[/\-–]$/.test(first.gap) || /^[/\-–+]\S/.test(text.slice(second.end))) return null;
   const colour = readColourText(text.slice(first.start, second.end));
@@ -202,11 +203,21 @@ function isMeant(words: readonly Word[], first: number, last: number): boolean {
       return false;
     if (kind === "code" && !standsApart(words, first)) return false;
   }
+  if (isTied(before, gap) || isTied(after, after?.gap ?? "")) return false;
+  if (PARTS.has(right)) return false;
   if (SHINING.has(right) && kind === "colour") {
     const isLast = words[last + 2] === undefined || !TIGHT.test(words[last + 2]!.gap);
     if (isLast || (left !== "" && !isLabel(left))) return false;
   }
   return true;
+}
+
+/** Tied by a mark to letters that may be the other colour, or to one without letters: "TAN/BLK" is no black lead. */
+function isTied(word: Word | undefined, gap: string): boolean {
+  if (!word || !/^[/\\–-]$/.test(gap)) return false;
+  // "A-yellow": a label.
+  if (word.text.length === 1 && !/^[/\\]$/.test(gap)) return false;
+  return isCode(word.text) || colourWord(word.text) !== null;
 }
 
 /** A code is set off by an end of the line, a mark, a label before it or a number behind it. */
