@@ -1,5 +1,7 @@
+import { DUTCH } from "./dutch.ts";
 import { ENGLISH, type Words } from "./english.ts";
 import { ENGLISH_PHRASES } from "./english-phrases.ts";
+import { GERMAN } from "./german.ts";
 
 /** The languages that charts are read in. */
-export const LANGUAGES: readonly Words[] = [{ ideas: ENGLISH, phrases: ENGLISH_PHRASES }];
+export const LANGUAGES: readonly Words[] = [{ ideas: ENGLISH, phrases: ENGLISH_PHRASES }, GERMAN, DUTCH];
