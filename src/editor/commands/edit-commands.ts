@@ -106,6 +106,22 @@ export function registerEditCommands(): void {
       },
     },
     {
+      id: "keep-connector",
+      name: (editor) => {
+        const part = onlyHousing(editor);
+        return part?.kind === "connector"
+          ? `Keep ${part.designation} as a connector…`
+          : "Keep as a connector…";
+      },
+      group: "edit",
+      keys: [],
+      enabled: (editor) => onlyHousing(editor)?.kind === "connector",
+      run: (editor) => {
+        const part = onlyHousing(editor);
+        if (part?.kind === "connector") openDialog({ kind: "keep-connector", part: part.id });
+      },
+    },
+    {
       id: "show-details",
       name: "Show details of the selection",
       group: "view",

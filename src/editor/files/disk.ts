@@ -8,11 +8,14 @@ export type DiskFile = {
   readonly lastModified: number;
 };
 
-/** Asks for a file. `null`: the person chose none. */
-export async function pickFile(): Promise<DiskFile | null> {
+/**
+ * Asks for a file. `null`: the person chose none.
+ * @param description what is asked for, where the browser shows it
+ */
+export async function pickFile(description = "Pigtail harness"): Promise<DiskFile | null> {
   try {
     const file = await fileOpen({
-      description: "Pigtail harness",
+      description,
       extensions: [".json"],
       mimeTypes: ["application/json"],
       id: "pigtail",

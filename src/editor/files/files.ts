@@ -3,6 +3,7 @@ import type { Harness } from "../../graph/harness.ts";
 import { emptyHarness } from "../../graph/make.ts";
 import { parse, serialise } from "../../graph/parse/parse.ts";
 import type { Problem } from "../../graph/parse/problem.ts";
+import { openDialog } from "../shell/dialogs.ts";
 import type { Editor } from "../state/store.ts";
 import { changedOnDisk, type DiskFile, modifiedAt, pickFile, writeFile } from "./disk.ts";
 import { fileNameOf, type Kept, nameOf } from "./files-model.ts";
@@ -214,8 +215,13 @@ export function createFiles(editor: Editor) {
       return true;
     },
 
-    /** Opens the text of a file; problems are shown and the open harness stays. */
+    /** Opens the text of a file; problems are shown and the open harness stays. A kept connector is taken in. */
     async openFile(file: DiskFile): Promise<boolean> {
+      if (/\.connector\.json$/i.test(file.name)) {
+        const { name, text } = file;
+        openDialog({ kind: "add-connector", side: null, at: null, next: null, file: { name, text } });
+        return true;
+      }
       const read = parse(file.text);
       if (!read.ok) {
         store.setState({ unreadable: { fileName: file.name, problems: read.problems } });

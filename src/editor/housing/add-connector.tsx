@@ -1,44 +1,66 @@
-import { type FormEvent, type ReactNode, useId, useState } from "react";
-import { PINOUTS, type Pinout } from "../../catalogue/pinouts.ts";
+import { type FormEvent, useEffect, useMemo, useState } from "react";
+import { type Ready, readyOfKept } from "../../catalogue/ready.ts";
 import type { JobSide } from "../../graph/harness.ts";
 import type { ColumnRole } from "../../match/read-columns.ts";
 import { Dialog } from "../shell/dialog.tsx";
 import { closeDialog, openDialog } from "../shell/dialogs.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
+import { Choice, TextField } from "./form-fields.tsx";
 import {
   addConnector,
   type ConnectorDraft,
   type DraftProblems,
   emptyDraft,
-  fromPinout,
+  fromReady,
 } from "./new-connector.ts";
-import { PinoutField } from "./pinout-field.tsx";
+import { ownConnectors, useOwn } from "./own-connectors.ts";
+import { type ConnectorFile, OwnTools } from "./own-tools.tsx";
+import { CATALOGUE, ReadyField } from "./ready-field.tsx";
 import { RowsField, useRows } from "./rows-preview.tsx";
 import "./housing.css";
 
-type Way = "count" | "pinout" | "rows";
+type Way = "count" | "ready" | "rows";
 
 /** Asks for everything a new connector must state. */
 export default function AddConnector(props: {
   readonly side: JobSide | null;
   readonly at: { readonly x: number; readonly y: number } | null;
   readonly next: JobSide | null;
+  /** A connector file that the page was given. */
+  readonly file: ConnectorFile | null;
 }) {
   const editor = useEditorStore();
   const harness = useEditor((state) => state.history.present);
   const [draft, setDraft] = useState<ConnectorDraft>(() => emptyDraft(harness, props.side));
-  const [way, setWay] = useState<Way>("count");
-  const [pinout, setPinout] = useState<Pinout>(PINOUTS[0]!);
+  const [way, setWay] = useState<Way>(props.file ? "ready" : "count");
+  // A file that is dropped while the dialog stands open is wanted at once.
+  useEffect(() => {
+    if (props.file) setWay("ready");
+  }, [props.file]);
+  const { own } = useOwn();
+  const [readyId, setReadyId] = useState(CATALOGUE[0]!.id);
   const [text, setText] = useState("");
   const [columns, setColumns] = useState<readonly ColumnRole[] | null>(null);
   const [problems, setProblems] = useState<DraftProblems>({});
-  const { sizes } = harness.settings;
+  const { sizes, systemVoltage_V } = harness.settings;
+  const ownReady = useMemo(() => own.map(({ id, connector }) => readyOfKept(id, connector)), [own]);
+  const ready = [...CATALOGUE, ...ownReady].find((one) => one.id === readyId) ?? CATALOGUE[0]!;
   const read = useRows(text, sizes, columns);
   const set = (changes: Partial<ConnectorDraft>) => {
     setDraft({ ...draft, ...changes });
     const left = { ...problems };
     for (const key of Object.keys(changes)) delete left[key as keyof DraftProblems];
     setProblems(left);
+  };
+  const pick = (next: Ready) => {
+    setReadyId(next.id);
+    if (next.group !== "own") return;
+    // Its owner has said once which side and which view it is; what is said here already stands.
+    set({
+      side: draft.side ?? next.side,
+      view: draft.view ?? next.face?.view ?? null,
+      name: draft.name.trim() === "" ? next.title : draft.name,
+    });
   };
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -47,9 +69,9 @@ export default function AddConnector(props: {
     const filled =
       way === "rows"
         ? { cavities: read.rows.map((row) => row.cavity) }
-        : way === "pinout"
+        : way === "ready"
           ? // Without a side or a view the draft is refused; which ones are stood in for does not matter then.
-            fromPinout(pinout, side ?? pinout.side, view ?? "wire-side")
+            fromReady(ready, side ?? ready.side, view ?? "wire-side")
           : {};
     const result = addConnector(history.present, derived.scene, { ...draft, ...filled }, props.at);
     if (!result.ok) {
@@ -107,12 +129,31 @@ export default function AddConnector(props: {
           value={way}
           choices={[
             ["count", "counted", "numbered from 1; fill them in later"],
-            ["pinout", "of a usual pinout", "radio blocks and trailer sockets"],
+            ["ready", "of a ready connector", "radio, trailer, diagnostics, relay, your own"],
             ["rows", "pasted", "rows of a spreadsheet or a chart"],
           ]}
           onChoose={setWay}
         />
-        {way === "pinout" && <PinoutField pinout={pinout} side={draft.side} onPinout={setPinout} />}
+        {way === "ready" && (
+          <>
+            <ReadyField
+              ready={ready}
+              own={ownReady}
+              side={draft.side}
+              system_V={systemVoltage_V}
+              onReady={pick}
+            />
+            <OwnTools
+              picked={own.find((one) => one.id === ready.id) ?? null}
+              file={props.file}
+              onPick={(id) => {
+                const found = ownConnectors.getState().own.find((one) => one.id === id);
+                if (found) pick(readyOfKept(id, found.connector));
+              }}
+              onGone={() => setReadyId(CATALOGUE[0]!.id)}
+            />
+          </>
+        )}
         {way === "rows" && (
           <RowsField
             text={text}
@@ -135,7 +176,7 @@ export default function AddConnector(props: {
               onText={(count) => set({ count })}
             />
           )}
-          {!(way === "pinout" && pinout.face) && (
+          {!(way === "ready" && ready.face) && (
             <TextField
               name="Rows of the face"
               value={draft.rows}
@@ -167,77 +208,4 @@ function headingOf(side: JobSide | null): string {
   if (side === "vehicle") return "The vehicle's connector";
   if (side === "equipment") return "The new equipment's connector";
   return "A connector";
-}
-
-function Choice<T extends string>(props: {
-  readonly name: string;
-  readonly value: T | null;
-  readonly choices: readonly (readonly [value: T, name: string, meaning: string])[];
-  readonly why?: string | undefined;
-  readonly onChoose: (value: T) => void;
-  readonly first?: boolean;
-}) {
-  const id = useId();
-  return (
-    <fieldset className="housing-choice" aria-describedby={`${id}-why`}>
-      <legend>{props.name}</legend>
-      <div className="housing-choices">
-        {props.choices.map(([value, name, meaning], index) => (
-          <label key={value}>
-            <input
-              type="radio"
-              name={id}
-              data-first={props.first && index === 0 ? "" : undefined}
-              checked={props.value === value}
-              aria-invalid={props.why !== undefined}
-              onChange={() => props.onChoose(value)}
-            />
-            <span>
-              {name}
-              <small>{meaning}</small>
-            </span>
-          </label>
-        ))}
-      </div>
-      <Why id={`${id}-why`}>{props.why}</Why>
-    </fieldset>
-  );
-}
-
-function TextField(props: {
-  readonly name: string;
-  readonly value: string;
-  readonly hint?: string;
-  readonly why?: string | undefined;
-  readonly numeric?: boolean;
-  readonly first?: boolean;
-  readonly onText: (text: string) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="housing-field">
-      <label htmlFor={id}>{props.name}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode={props.numeric ? "numeric" : "text"}
-        data-first={props.first ? "" : undefined}
-        autoComplete="off"
-        placeholder={props.hint}
-        value={props.value}
-        aria-invalid={props.why !== undefined}
-        aria-describedby={`${id}-why`}
-        onChange={(event) => props.onText(event.target.value)}
-      />
-      <Why id={`${id}-why`}>{props.why}</Why>
-    </div>
-  );
-}
-
-function Why(props: { readonly id: string; readonly children: ReactNode }) {
-  return (
-    <p id={props.id} className="field-why" role="alert">
-      {props.children}
-    </p>
-  );
 }

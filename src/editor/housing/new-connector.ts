@@ -1,4 +1,4 @@
-import { cavitiesOf, type Pinout } from "../../catalogue/pinouts.ts";
+import { type Ready, readyCavities } from "../../catalogue/ready.ts";
 import type { Edit } from "../../graph/edits/edit.ts";
 import { group } from "../../graph/edits/edit.ts";
 import { type CavityRow, mirrored } from "../../graph/edits/housing.ts";
@@ -23,6 +23,10 @@ export type ConnectorDraft = {
   readonly face: Connector["rows"] | null;
   readonly chart: Connector["chart"];
   readonly shell: string | null;
+  readonly keying: string | null;
+  readonly form: Connector["form"];
+  readonly gender: Connector["gender"];
+  readonly note: string;
 };
 
 export type DraftProblems = Partial<Record<"side" | "designation" | "view" | "count" | "rows", string>>;
@@ -39,21 +43,30 @@ export function emptyDraft(harness: Harness, side: JobSide | null): ConnectorDra
     face: null,
     chart: null,
     shell: null,
+    keying: null,
+    form: "housing",
+    gender: "unknown",
+    note: "",
   };
 }
 
-/** What a usual pinout fills in, as it stands on the chosen side and is seen from the chosen view. */
-export function fromPinout(
-  pinout: Pinout,
-  side: JobSide,
-  view: Connector["view"],
-): Pick<ConnectorDraft, "cavities" | "face" | "chart" | "shell"> {
-  const { face } = pinout;
+type FromReady = Pick<
+  ConnectorDraft,
+  "cavities" | "face" | "chart" | "shell" | "keying" | "form" | "gender" | "note"
+>;
+
+/** What a ready connector fills in, as it stands on the chosen side and is seen from the chosen view. */
+export function fromReady(ready: Ready, side: JobSide, view: Connector["view"]): FromReady {
+  const { face, chart, shell, keying, form, gender, note } = ready;
   return {
-    cavities: cavitiesOf(pinout, side),
+    cavities: readyCavities(ready, side),
     face: face && (face.view === view ? face.rows : mirrored(face.rows)),
-    chart: { title: pinout.title, edition: "", date: "", measured: false },
-    shell: pinout.shell,
+    chart,
+    shell,
+    keying,
+    form,
+    gender,
+    note,
   };
 }
 
@@ -96,6 +109,10 @@ export function addConnector(
     rows: draft.face ?? faceRows(cavities.length, Math.min(rowCount, cavities.length)),
     chart: draft.chart,
     shell: draft.shell,
+    keying: draft.keying,
+    form: draft.form,
+    gender: draft.gender,
+    note: draft.note,
   });
   const spot = at ?? connectorSpot(scene, part);
   const place = makePlace(spot.x, spot.y, at !== null);

@@ -69,6 +69,15 @@ function Counts({ part }: { readonly part: Connector | Module }) {
       >
         Paste rows…
       </button>
+      {part.kind === "connector" && (
+        <button
+          type="button"
+          className="button"
+          onClick={() => openDialog({ kind: "keep-connector", part: part.id })}
+        >
+          Keep as a connector…
+        </button>
+      )}
     </div>
   );
 }

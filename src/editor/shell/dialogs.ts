@@ -15,7 +15,10 @@ export type OpenDialog =
       readonly at: { readonly x: number; readonly y: number } | null;
       /** The side of a second connector that is asked for straight afterwards. */
       readonly next: JobSide | null;
+      /** A connector file that was opened or dropped: it is taken in and picked. */
+      readonly file?: { readonly name: string; readonly text: string };
     }
+  | { readonly kind: "keep-connector"; readonly part: PartId }
   | { readonly kind: "paste-rows"; readonly part: PartId; readonly text: string };
 
 export const dialogs = createStore<{ readonly open: OpenDialog }>()(() => ({ open: { kind: "none" } }));

@@ -18,7 +18,7 @@ export function FirstMoves() {
           <Housing />
           <div>
             <h3>Put down a connector</h3>
-            <p>Take a usual pinout, paste the rows of its chart, or count its cavities.</p>
+            <p>Take a ready one, paste the rows of its chart, or count its cavities.</p>
           </div>
         </li>
         <li>

@@ -8,6 +8,7 @@ const CommandList = lazy(commandList);
 const Help = lazy(() => import("../palette/help.tsx"));
 const Find = lazy(find);
 const AddConnector = lazy(() => import("../housing/add-connector.tsx"));
+const KeepConnector = lazy(() => import("../housing/keep-connector.tsx"));
 const PasteRows = lazy(() => import("../housing/paste-rows.tsx"));
 const Print = lazy(() => import("../print/print.tsx"));
 
@@ -28,8 +29,15 @@ export function Dialogs() {
       {open.kind === "find" && <Find />}
       {open.kind === "print" && <Print />}
       {open.kind === "add-connector" && (
-        <AddConnector key={open.side ?? "any"} side={open.side} at={open.at} next={open.next} />
+        <AddConnector
+          key={open.side ?? "any"}
+          side={open.side}
+          at={open.at}
+          next={open.next}
+          file={open.file ?? null}
+        />
       )}
+      {open.kind === "keep-connector" && <KeepConnector part={open.part} />}
       {open.kind === "paste-rows" && <PasteRows part={open.part} text={open.text} />}
     </Suspense>
   );

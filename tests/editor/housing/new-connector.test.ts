@@ -1,9 +1,11 @@
 import { expect, test } from "vitest";
-import { ISO_10487_A } from "../../../src/catalogue/pinouts.ts";
-import { addConnector, emptyDraft, fromPinout } from "../../../src/editor/housing/new-connector.ts";
+import { ISO_10487_A, RECEIVER_FLYING_LEADS } from "../../../src/catalogue/pinouts.ts";
+import { readyOfKept, readyOfPinout } from "../../../src/catalogue/ready.ts";
+import { addConnector, emptyDraft, fromReady } from "../../../src/editor/housing/new-connector.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Connector, Harness } from "../../../src/graph/harness.ts";
 import { emptyHarness } from "../../../src/graph/make.ts";
+import { keepConnector } from "../../../src/graph/own-connector/kept-connector.ts";
 import { makeScene } from "../../../src/layout/scene.ts";
 import { readRows } from "../../../src/match/read-rows.ts";
 
@@ -82,8 +84,8 @@ test("where a place was pointed at it goes there and stays", () => {
 });
 
 test("a usual pinout is turned about for the vehicle, and mirrored for the other view", () => {
-  const own = fromPinout(ISO_10487_A, "equipment", "wire-side");
-  const vehicle = fromPinout(ISO_10487_A, "vehicle", "mating-face");
+  const own = fromReady(readyOfPinout(ISO_10487_A), "equipment", "wire-side");
+  const vehicle = fromReady(readyOfPinout(ISO_10487_A), "vehicle", "mating-face");
   expect(own.face).toEqual([
     [1, 3, 5, 7],
     [2, 4, 6, 8],
@@ -97,4 +99,41 @@ test("a usual pinout is turned about for the vehicle, and mirrored for the other
   const { part } = added(emptyHarness(), vehicle);
   expect(part).toMatchObject({ shell: "ISO 10487 A", chart: { measured: false } });
   expect(part.cavities).toHaveLength(8);
+});
+
+test("flying leads come as flying leads", () => {
+  const { part } = added(
+    emptyHarness(),
+    fromReady(readyOfPinout(RECEIVER_FLYING_LEADS), "equipment", "wire-side"),
+  );
+  expect(part).toMatchObject({ form: "flying-leads", shell: null });
+  expect(part.cavities[4]).toMatchObject({ label: "BU/WH", function: "amplifier-turn-on" });
+});
+
+test("a connector that was kept comes back as it was, in another harness", () => {
+  const { part: first } = added(emptyHarness(), {
+    ...fromReady(readyOfPinout(ISO_10487_A), "vehicle", "mating-face"),
+    view: "mating-face",
+  });
+  const known = {
+    ...first,
+    keying: "black",
+    gender: "receptacle" as const,
+    note: "behind the shelf",
+    chart: { title: "Workshop sheet 12", edition: "B", date: "", measured: true },
+  };
+  const ready = readyOfKept("k1", keepConnector(known, "Wren, radio"));
+  const { part } = added(emptyHarness(), {
+    ...fromReady(ready, "vehicle", "mating-face"),
+    view: "mating-face",
+  });
+  const { id: _id, designation: _designation, name: _name, ...same } = known;
+  expect(part).toMatchObject(same);
+  const { part: turned } = added(emptyHarness(), {
+    ...fromReady(ready, "equipment", "wire-side"),
+    side: "equipment",
+    view: "wire-side",
+  });
+  expect(turned.rows[0]).toEqual([...known.rows[0]!].reverse());
+  expect(turned.cavities[3]).toMatchObject({ direction: "takes", function: "constant-feed" });
 });
