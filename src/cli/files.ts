@@ -37,20 +37,27 @@ export function readHarness(path: string): Harness {
   return result.harness;
 }
 
-function readText(path: string): string {
+/**
+ * The bytes of a file, or of the standard input where the path is "-".
+ * @throws Unusable where there is none, or more than any file of ours holds
+ */
+export function readBytes(path: string): Uint8Array {
   const name = plain(fileName(path));
-  let bytes: Uint8Array;
   try {
     if (path !== STANDARD) {
       const found = statSync(path);
-      if (found.isDirectory())
-        throw new Unusable(`${name}: this is a folder. → Name the harness file in it.`);
-      if (found.size > MAX_BYTES) throw new Unusable(`${name}: this file is too large to be a harness.`);
+      if (found.isDirectory()) throw new Unusable(`${name}: this is a folder. → Name the file in it.`);
+      if (found.size > MAX_BYTES) throw new Unusable(`${name}: this file is too large.`);
     }
-    bytes = readFileSync(path === STANDARD ? 0 : path);
+    return readFileSync(path === STANDARD ? 0 : path);
   } catch (error) {
     throw error instanceof Unusable ? error : new Unusable(`${name}: ${reason(error)}`);
   }
+}
+
+function readText(path: string): string {
+  const name = plain(fileName(path));
+  const bytes = readBytes(path);
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {

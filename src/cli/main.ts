@@ -8,6 +8,7 @@ const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: 
   check: { what: "look for faults in harness files", load: () => import("./check.ts") },
   draw: { what: "draw a harness as PDF, SVG or PNG", load: () => import("./draw.ts") },
   trace: { what: "say what a contact is joined to", load: () => import("./trace.ts") },
+  chart: { what: "read a pinout chart", load: () => import("./chart.ts") },
   new: { what: "write an empty harness", load: () => import("./new.ts") },
   samples: { what: "list the samples, or copy one", load: () => import("./samples.ts") },
 };
@@ -23,6 +24,11 @@ const HELP = `Pigtail draws, checks and documents one-off wiring harnesses.
       [--tiles|--one-page] for a PDF, [--grey] for all; unless told, as the harness says.
   pigtail trace FILE CONTACT
       Says what a contact (X1.A4) is joined to and what feeds it.
+  pigtail chart FILE [--json] [--awg]
+      Reads a pinout chart: text of any layout, CSV, a table of a page, or .xlsx. Prints the rows and what could not
+      be read. --awg: bare sizes are gauges. --json prints
+      {"charts":[{"title","rows":[{"name","label","function","certain","alternatives":[…],"text","colour","size_mm2",
+      "current_A","fuse_A","direction","unused","line"}],"notes":[…],"unread":[{"line","text"}]}],"remarks":[…]}
   pigtail new [FILE] [--force]
       Writes an empty harness.
   pigtail samples [NAME] [-o FILE] [--force]

@@ -1,0 +1,156 @@
+import { squeeze } from "./fold.ts";
+import type { Grid, Row } from "./split.ts";
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  amp: "&",
+  lt: "<",
+  gt: ">",
+  quot: '"',
+  apos: "'",
+  nbsp: " ",
+  ndash: "–",
+  mdash: "—",
+  minus: "−",
+  plus: "+",
+  deg: "°",
+  sup2: "²",
+  auml: "ä",
+  ouml: "ö",
+  uuml: "ü",
+  Auml: "Ä",
+  Ouml: "Ö",
+  Uuml: "Ü",
+  szlig: "ß",
+  eacute: "é",
+  egrave: "è",
+  ecirc: "ê",
+  agrave: "à",
+  ccedil: "ç",
+  ntilde: "ñ",
+  aacute: "á",
+  iacute: "í",
+  oacute: "ó",
+  uacute: "ú",
+  rarr: "→",
+  larr: "←",
+  harr: "↔",
+  frac12: "½",
+  middot: "·",
+  bull: "•",
+  times: "×",
+  micro: "µ",
+  ohm: "Ω",
+};
+
+function decode(text: string): string {
+  return text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|([a-z\d]{2,8}));/gi, (whole, decimal, hex, name) => {
+    if (name !== undefined) return Object.hasOwn(ENTITIES, name) ? ENTITIES[name]! : whole;
+    const code = decimal !== undefined ? Number(decimal) : Number.parseInt(hex, 16);
+    return code > 0 && code <= 0x10ffff && (code < 0xd800 || code > 0xdfff)
+      ? String.fromCodePoint(code)
+      : whole;
+  });
+}
+
+/** True where a text is the source of a page with a table in it. */
+export function isHtml(text: string): boolean {
+  return /<tr[\s>]/i.test(text) && /<t[dh][\s>]/i.test(text);
+}
+
+const MOST_CELLS = 60;
+
+/**
+ * The tables of a page's source as rows of plain text. What stands outside of them is kept as lines of one cell;
+ * scripts, styles and comments are no text.
+ */
+export function readHtml(source: string): Grid {
+  const rows: Row[] = [];
+  const tags =
+    /<!--[\s\S]*?(?:-->|$)|<(script|style|head)\b[\s\S]*?(?:<\/\1\s*>|$)|<(\/?)([a-z][a-z\d]*)\b([^<>]*)>/gi;
+  let line = 1;
+  let counted = 0;
+  let text = "";
+  let textLine = 0;
+  let cells: string[] | null = null;
+  let cell: { span: number; down: number } | null = null;
+  let open: { line: number } | null = null;
+  let carried = new Map<number, { text: string; left: number }>();
+  const lineAt = (index: number): number => {
+    for (let at = source.indexOf("\n", counted); at >= 0 && at < index; at = source.indexOf("\n", at + 1)) {
+      line++;
+      counted = at + 1;
+    }
+    return line;
+  };
+  const flush = () => {
+    for (const part of text.split("\n")) {
+      const words = squeeze(decode(part).normalize("NFC"));
+      if (words !== "") rows.push({ line: textLine || 1, source: words, cells: [words], isIndented: false });
+    }
+    text = "";
+  };
+  const carry = () => {
+    for (let at = carried.get(cells!.length); at; at = carried.get(cells!.length)) {
+      if (--at.left <= 0) carried.delete(cells!.length);
+      cells!.push(at.text);
+    }
+  };
+  const closeCell = () => {
+    if (!cell || !cells) return;
+    const words = squeeze(decode(text).normalize("NFC"));
+    text = "";
+    carry();
+    if (cell.down > 1) carried.set(cells.length, { text: words, left: cell.down - 1 });
+    cells.push(words);
+    for (let extra = 1; extra < cell.span && cells.length < MOST_CELLS; extra++) cells.push("");
+    cell = null;
+  };
+  const closeRow = () => {
+    closeCell();
+    if (cells && open) {
+      carry();
+      if (cells.some((words) => words !== ""))
+        rows.push({ line: open.line, source: cells.filter(Boolean).join(" | "), cells, isIndented: false });
+    }
+    cells = null;
+    open = null;
+    flush();
+  };
+  let at = 0;
+  for (const tag of source.matchAll(tags)) {
+    addText(source.slice(at, tag.index), at);
+    at = tag.index + tag[0].length;
+    const name = tag[3]?.toLowerCase();
+    if (name === undefined) continue;
+    const closes = tag[2] === "/";
+    if (name === "tr" || name === "table") {
+      if (cells) closeRow();
+      else flush();
+      if (name === "table") carried = new Map();
+      if (name === "tr" && !closes) {
+        cells = [];
+        open = { line: lineAt(tag.index) };
+      }
+    } else if (name === "td" || name === "th") {
+      closeCell();
+      flush();
+      if (!closes && cells && cells.length < MOST_CELLS)
+        cell = { span: attribute(tag[4]!, "colspan"), down: attribute(tag[4]!, "rowspan") };
+    } else if (/^(?:br|p|div|h[1-6]|li|ul|caption)$/.test(name)) text += cell ? " " : "\n";
+  }
+  addText(source.slice(at), at);
+  if (cells) closeRow();
+  else flush();
+  return { kind: "html", rows };
+
+  function addText(part: string, from: number): void {
+    if (part === "") return;
+    if (/\S/.test(part) && text.trim() === "") textLine = lineAt(from + part.search(/\S/));
+    text += cell ? part : part.replace(/\s+/g, " ");
+  }
+}
+
+function attribute(attributes: string, name: string): number {
+  const value = Number(new RegExp(`${name}\\s*=\\s*["']?\\s*(\\d{1,3})`, "i").exec(attributes)?.[1] ?? 1);
+  return value >= 1 && value <= MOST_CELLS ? value : 1;
+}

@@ -1,0 +1,153 @@
+import type { Direction } from "../../graph/harness.ts";
+import { findDirection } from "./direction.ts";
+import { findCurrent, findFuse, findSize } from "./figures.ts";
+import { fold, squeeze } from "./fold.ts";
+import type { Labeller } from "./label.ts";
+import { colourSpanOf, functionReading } from "./words.ts";
+
+/** What a wording gave up, and what was left of it. */
+export type Mined = {
+  readonly label: string | null;
+  readonly colourText: string;
+  readonly area_mm2: number | null;
+  readonly current_A: number | null;
+  readonly fuse_A: number | null;
+  readonly direction: Direction;
+  /** What it is for: the chart's words without the above. */
+  readonly text: string;
+};
+
+/** Stands where something was taken out; no text holds it (a noncharacter of Unicode). */
+const TAKEN = "\ufdd0";
+/** Nothing of a chart is longer, and prose is not searched for wires. */
+const LONGEST_WORDING = 400;
+
+/**
+ * Takes apart a wording that may hold anything: "A4: +12V constant (yellow) 10A".
+ * @param labeller finds the label, where this wording may hold it
+ * @param colour whether the colour may stand in it
+ */
+export function mine(text: string, labeller: Labeller | null, colour: boolean): Mined {
+  let rest = text.replaceAll(TAKEN, " ");
+  let label: string | null = null;
+  let colourText = "";
+  if (rest.length > LONGEST_WORDING)
+    return {
+      label,
+      colourText,
+      area_mm2: null,
+      current_A: null,
+      fuse_A: null,
+      direction: "unknown",
+      text: squeeze(rest),
+    };
+  const labelled = labeller?.(rest);
+  if (labelled) {
+    label = labelled.label;
+    rest = `${TAKEN}${labelled.rest}`;
+  }
+  const take = (start: number, end: number) => {
+    rest = rest.slice(0, start) + TAKEN + rest.slice(end);
+  };
+  const fuse = findFuse(rest);
+  if (fuse) take(fuse.start, fuse.end);
+  const size = findSize(rest);
+  if (size) take(size.start, size.end);
+  if (colour) {
+    const span = findColour(rest);
+    if (span) {
+      colourText = squeeze(rest.slice(span.start, span.end).replaceAll(TAKEN, " "));
+      const [start, end] = withWireWords(rest, span.start, span.end);
+      take(start, end);
+    }
+  }
+  const current = findCurrent(rest);
+  const beforeCurrent = rest;
+  if (current) take(current.start, current.end);
+  let words = tidy(rest);
+  // A wording that is nothing but "15A" or "30a" is a terminal of DIN 72552 as likely: it stays to be read.
+  const isTerminal =
+    current !== null &&
+    words === "" &&
+    /^[\s:=-]*(?:15|30|31|49|5\d)\s?a$/i.test(beforeCurrent.replaceAll(TAKEN, ""));
+  if (isTerminal) words = tidy(beforeCurrent);
+  return {
+    label,
+    colourText,
+    area_mm2: size?.value ?? null,
+    current_A: isTerminal ? null : (current?.value ?? null),
+    fuse_A: fuse?.value ?? null,
+    direction: findDirection(words),
+    text: words,
+  };
+}
+
+type Span = { readonly start: number; readonly end: number };
+
+/**
+ * Where the colour stands. One that has brackets or a stretch between separators to itself is the wire's; another
+ * may be a lamp's ("white LED").
+ */
+function findColour(text: string): Span | null {
+  const any = colourSpanOf(text);
+  if (!any) return null;
+  const pieces = /[^\ufdd0()[\]{},;|:=\t]+?(?=\s+[-–—]\s|\s{2,}|[\ufdd0()[\]{},;|:=\t]|$)/g;
+  let best: Span | null = null;
+  for (const piece of text.matchAll(pieces)) {
+    const lead = /^[\s–—-]*/.exec(piece[0])![0].length;
+    const start = piece.index + lead;
+    const words = piece[0].slice(lead).trimEnd();
+    if (words.length < 2 || words.length > 40) continue;
+    const span = colourSpanOf(words);
+    if (!span || !isOnlyColour(words, span)) continue;
+    if (!best || span.end - span.start > best.end - best.start)
+      best = { start: start + span.start, end: start + span.end };
+  }
+  if (!best) return any;
+  return any.start <= best.start && any.end >= best.end ? any : best;
+}
+
+const WIRE_AFTER =
+  /^\s*(?:wires?|leads?|cables?|conductor|stripe|ader|leitung|kabel|litze|draad|fil|cable|hilo|filo|przewod)(?![\w-])/;
+const COLOUR_BEFORE =
+  /(?:(?:wire |lead )?colou?r|farbe|couleur|kleur|kolor|colore|(?:wire|lead|fil|cable|hilo|filo|draad|ader|kabel|przewod)(?=\s*[:=]))\s*[:=]?\s*$/;
+
+function isOnlyColour(words: string, span: Span): boolean {
+  const before = fold(words.slice(0, span.start)).trim();
+  const after = fold(words.slice(span.end)).trim();
+  return (before === "" || COLOUR_BEFORE.test(before)) && (after === "" || WIRE_AFTER.test(after));
+}
+
+/** "yellow wire", "colour: yellow": the words that only say that it is one go with it. */
+function withWireWords(text: string, start: number, end: number): readonly [number, number] {
+  const plain = fold(text);
+  const after = WIRE_AFTER.exec(plain.slice(end));
+  const before = COLOUR_BEFORE.exec(plain.slice(0, start));
+  return [before ? before.index : start, after ? end + after[0].length : end];
+}
+
+/** Takes away the separators that stood between what was taken out and what is left, but no polarity. */
+function tidy(text: string): string {
+  let rest = text
+    .replace(/\s+/g, " ")
+    .replace(/[([{][\s\ufdd0,;:/-]*[)\]}]/g, TAKEN)
+    .replace(/([([{])[\s\ufdd0,;:/]+/g, "$1")
+    .replace(/[\s\ufdd0,;:/]+([)\]}])/g, "$1")
+    .replace(/[\ufdd0 ]*\ufdd0[\ufdd0 ]*/g, TAKEN);
+  // Behind what was taken a dash separates when a blank follows: "4 - Battery"; "4 -12V" is a minus.
+  rest = rest.replace(/\ufdd0(?:(?:[,;:|=/–—→>)\].]+|-+>?(?= |\ufdd0|$))[ \ufdd0]*)+/g, TAKEN);
+  rest = rest.replace(/(?:[ ,;:|=/–—→]|(?<=[^\s\d])\.)+\ufdd0/g, TAKEN);
+  rest = rest.replace(/^\ufdd0+/, "");
+  const dash = / -+\ufdd0/.exec(rest);
+  if (dash && !isPolarity(rest.slice(0, dash.index)))
+    rest = rest.slice(0, dash.index) + rest.slice(dash.index + dash[0].length - 1);
+  return squeeze(rest.replaceAll(TAKEN, " ")).replace(/^[,;:|=–—→]+\s*|\s*[,;:|=–—→]+$/g, "");
+}
+
+/** "LF spk -" then a colour: the dash is a minus where the words without it leave the polarity open. */
+function isPolarity(before: string): boolean {
+  const words = squeeze(before.replaceAll(TAKEN, " "));
+  const without = functionReading(words);
+  const read = functionReading(`${words} -`);
+  return !without.certain && read.candidates.length > 0 && read.certain;
+}

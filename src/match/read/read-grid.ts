@@ -1,0 +1,185 @@
+import { guessColumns } from "./columns.ts";
+import type { Draft, Fate } from "./draft.ts";
+import { type ChartColumn, isHeadLine, readHeads } from "./heads.ts";
+import { decideLabels, type Labeller, looksLikeLabel } from "./label.ts";
+import { mine } from "./mine.ts";
+import { isHeading, isPageNumber, isProse } from "./notes.ts";
+import { type Manner, readRow } from "./read-row.ts";
+import { type Grid, isRule, type Row } from "./split.ts";
+import { coloursOf } from "./words.ts";
+
+export type GridOptions = {
+  readonly sizes: "metric" | "awg";
+  readonly columns: readonly ChartColumn[] | null;
+};
+
+/** One row and what became of it; a lead has its draft. */
+export type Reckoned = { readonly row: Row; readonly fate: Fate; readonly draft: Draft | null };
+export type ReadGrid = {
+  readonly rows: readonly Reckoned[];
+  /** What the columns were taken for; of the first heads where there are several. */
+  readonly columns: readonly ChartColumn[];
+  readonly hasHeads: boolean;
+};
+
+type Section = { readonly head: Row | null; readonly rows: readonly Row[] };
+
+/** Reads the rows of one chart. Every row gets its fate, in the order of the source. */
+export function readGrid(grid: Grid, options: GridOptions): ReadGrid {
+  const isWhole = grid.kind === "line";
+  const sections = sectionsOf(grid, isWhole);
+  const rows: Reckoned[] = [];
+  let columns: readonly ChartColumn[] = [];
+  let hasHeads = false;
+  for (const [index, section] of sections.entries()) {
+    // What stands before the first heads is read by them: titles mostly, but a row may have slipped there.
+    const guide = index === 0 && section.head === null ? (sections[1] ?? section) : section;
+    const isPreface = guide !== section;
+    const manner = mannerOf(guide, options, isWhole);
+    if (section.head) rows.push({ row: section.head, fate: "head", draft: null });
+    rows.push(...readSection(section, manner, isPreface));
+    if (section.head && !hasHeads) columns = manner.columns;
+    hasHeads ||= section.head !== null;
+    if (!hasHeads) columns = manner.columns;
+  }
+  return { rows, columns, hasHeads };
+}
+
+function sectionsOf(grid: Grid, isWhole: boolean): readonly Section[] {
+  const sections: { head: Row | null; rows: Row[] }[] = [{ head: null, rows: [] }];
+  let last = "";
+  for (const row of grid.rows) {
+    const isHead = isWhole ? isHeadLine(row.cells[0] ?? "") : readHeads(row.cells) !== null;
+    const words = row.cells.join("\t").toLowerCase();
+    // The same heads again, on the next page, change nothing.
+    if (isHead && words !== last) {
+      sections.push({ head: row, rows: [] });
+      last = words;
+    } else sections.at(-1)!.rows.push(row);
+  }
+  return sections.filter(({ head, rows }) => head !== null || rows.length > 0);
+}
+
+function isAgain(row: Row, head: Row | null): boolean {
+  return head !== null && row.cells.join("\t").toLowerCase() === head.cells.join("\t").toLowerCase();
+}
+
+function mannerOf(section: Section, options: GridOptions, isWhole: boolean): Manner {
+  const content = section.rows.filter((row) => !isRule(row.source) && !isAgain(row, section.head));
+  const several = content.filter(({ cells }) => cells.filter(Boolean).length > 1);
+  const table = (several.length ? several : content).map(({ cells }) => cells);
+  const heads = isWhole ? null : (section.head?.cells ?? null);
+  const columns: readonly ChartColumn[] =
+    options.columns ?? (isWhole ? ["function"] : guessColumns(table, heads));
+  const sizes = heads?.some((head) => /awg|gauge/i.test(head))
+    ? "awg"
+    : heads?.some((head) => /mm/i.test(head))
+      ? "metric"
+      : options.sizes;
+  const labellers: (Labeller | null)[] = columns.map(() => null);
+  if (!columns.includes("label") && options.columns === null) {
+    for (const [index, role] of columns.entries()) {
+      if (role !== "function" && role !== "text" && role !== "connector") continue;
+      const cells = (isWhole ? content.map((row) => row.cells) : table).map((row) => row[index] ?? "");
+      const labeller = decideLabels(isWhole ? cells.filter((cell) => !isProse(cell)) : cells);
+      if (!labeller) continue;
+      labellers[index] = labeller;
+      break;
+    }
+  }
+  return { columns, labellers, sizes };
+}
+
+function readSection(section: Section, manner: Manner, isPreface: boolean): readonly Reckoned[] {
+  const joined = joinWrapped(section.rows, manner);
+  const drafts = joined.map(({ row }) =>
+    isRule(row.source) || isAgain(row, section.head) ? null : readRow(row, manner),
+  );
+  const texts = drafts.map((draft) => draft?.colourText ?? "");
+  const colours = coloursOf(texts);
+  const said = drafts.filter((draft) => draft !== null);
+  const hasLabels = said.filter(({ label }) => label !== null).length >= said.length * 0.4;
+  const coloured = colours.filter((colour, index) => colour !== null && texts[index] !== "").length;
+  const hasColours = coloured >= said.length * 0.4;
+  const isLead = joined.map(({ row }, index) => {
+    const draft = drafts[index];
+    if (!draft || isPageNumber(row.source)) return false;
+    if (draft.label !== null) return !isPreface || row.cells.filter(Boolean).length > 1;
+    if (isPreface) return false;
+    const isColoured = colours[index] !== null && texts[index] !== "";
+    if (isColoured)
+      return (
+        !(hasLabels && isProse(row.source)) &&
+        (draft.text !== "" || row.cells.filter(Boolean).length > 1 || !hasLabels)
+      );
+    if (hasLabels || hasColours) return false;
+    return draft.reading.candidates.length > 0 && !isProse(row.source) && !isHeading(row.source);
+  });
+  const first = isLead.indexOf(true);
+  const last = isLead.lastIndexOf(true);
+  const result: Reckoned[] = [];
+  for (const [index, { row, more }] of joined.entries()) {
+    const draft = drafts[index] ?? null;
+    const before = joined[index - 1]?.row.line;
+    const isApart = before !== undefined && row.line - before > 1;
+    let fate: Fate = "note";
+    if (isRule(row.source)) fate = "rule";
+    else if (draft === null) fate = "head";
+    else if (isLead[index]) fate = "lead";
+    else if (!isPreface && looksLikeRow(row, draft, index > first && index < last, isApart)) fate = "unread";
+    result.push({ row, fate, draft: fate === "lead" ? draft : null });
+    for (const part of more) result.push({ row: part, fate: "continued", draft: null });
+  }
+  return result;
+}
+
+function looksLikeRow(row: Row, draft: Draft, isAmong: boolean, isApart: boolean): boolean {
+  const { source } = row;
+  if (isPageNumber(source) || isProse(source) || isHeading(source)) return false;
+  const filled = row.cells.filter(Boolean).length;
+  if (filled === 1 && row.cells.length > 1 && row.cells[0] !== "") return false;
+  if (draft.colourText !== "" && filled > 1) return true;
+  return isAmong && !isApart;
+}
+
+type Joined = { readonly row: Row; readonly more: readonly Row[] };
+
+/** Cells that were broken over several lines: a row that has words alone, under words of the row before. */
+function joinWrapped(rows: readonly Row[], manner: Manner): readonly Joined[] {
+  const joined: { row: Row; more: Row[] }[] = [];
+  for (const row of rows) {
+    const before = joined.at(-1);
+    if (before && goesOn(row, before.row, before.more.at(-1) ?? before.row, manner)) {
+      const cells = Array.from({ length: Math.max(row.cells.length, before.row.cells.length) }, (_, index) =>
+        `${before.row.cells[index] ?? ""} ${row.cells[index] ?? ""}`.trim(),
+      );
+      before.more.push(row);
+      before.row = { ...before.row, cells, source: `${before.row.source}\n${row.source}` };
+    } else joined.push({ row, more: [] });
+  }
+  return joined;
+}
+
+function goesOn(row: Row, before: Row, above: Row, manner: Manner): boolean {
+  if (row.line - above.line > 1 || isRule(row.source) || isRule(before.source)) return false;
+  const { columns, labellers } = manner;
+  if (columns.length === 1) {
+    const labeller = labellers[0];
+    if (!labeller || !row.isIndented || before.isIndented || isProse(row.source)) return false;
+    const words = row.cells[0] ?? "";
+    return (
+      labeller(before.cells[0] ?? "") !== null &&
+      labeller(words) === null &&
+      mine(words, null, true).colourText === ""
+    );
+  }
+  if (row.cells[0] !== "") return false;
+  const at = columns.indexOf("label");
+  if (at < 0 || !looksLikeLabel(before.cells[at] ?? "")) return false;
+  const filled = row.cells.flatMap((cell, index) => (cell === "" ? [] : [columns[index] ?? "text"]));
+  if (filled.length === 0 || filled.length > 2) return false;
+  return (
+    filled.every((role) => role === "function" || role === "text") ||
+    (filled.length === 1 && filled[0] === "colour")
+  );
+}
