@@ -2,7 +2,8 @@
  * What a conductor is for: one vocabulary for every chart. Rules and matching read these names, never the
  * text on a chart. The words are the trade's; terminal numbers are DIN 72552 where that standard has one.
  */
-import { BODY, CONTROLS } from "./functions/controls.ts";
+import { BODY } from "./functions/body.ts";
+import { CONTROLS } from "./functions/controls.ts";
 import { DATA } from "./functions/data.ts";
 import { define, type WireFunction } from "./functions/define.ts";
 import { EQUIPMENT } from "./functions/equipment.ts";

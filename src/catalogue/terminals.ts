@@ -134,7 +134,7 @@ export const DIN_72552: readonly Terminal[] = [
   }),
   terminal("58K", "number-plate lamp", "memory", { function: "plate-lamp" }),
   terminal("58d", "dimmed instrument lighting", "one", {
-    function: "dimmer-return",
+    function: "illumination",
   }),
   terminal("58L", "side and tail lamps, left", "several", { function: "tail-left" }),
   terminal("58R", "side and tail lamps, right", "several", {

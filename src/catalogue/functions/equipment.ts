@@ -45,7 +45,7 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "water-pump",
     "water pump",
-    "water pump feed? motor? plus? fresh? | pump@0.5 feed? plus? | pump fresh",
+    "water pump feed? motor? plus? fresh? | pump@0.5 feed? plus? motor? | pump fresh",
   ),
   driven("waste-valve", "waste valve", "waste valve feed? | waste tank valve"),
   driven("hydraulic-pump", "hydraulic pump", "hydraulic pump feed? motor? | hydraulic feed?"),
@@ -62,13 +62,22 @@ export const EQUIPMENT: readonly WireFunction[] = [
   ),
   driven("inverter-control", "inverter control", "inverter control? switch? remote? turnon? signal?"),
   driven("solar-input", "solar panel +", "solar plus? feed? panel? input?", ["solar"]),
-  driven("bilge-pump", "bilge pump", "bilge pump? feed? plus? motor? manual? | bilge manual", ["bilge"]),
+  driven(
+    "bilge-pump",
+    "bilge pump",
+    "pump@0.4 plus? | bilge pump? feed? plus? motor? manual? | bilge manual",
+    ["bilge"],
+  ),
   driven(
     "bilge-float",
     "bilge float switch",
     "bilge float switch? automatic? | float switch | bilge automatic | bilge switch | bilge pump automatic",
   ),
-  driven("bilge-alarm", "bilge alarm", "bilge alarm signal? | bilge high water? alarm? level?"),
+  driven(
+    "bilge-alarm",
+    "bilge alarm",
+    "bilge alarm signal? | water high alarm level? | bilge high water? alarm? level?",
+  ),
   driven("bilge-blower", "bilge blower", "bilge blower feed? | blower engine room? | bilge fan"),
   driven("trim-up", "trim up", "trim up signal? motor? | tilt up motor?"),
   driven("trim-down", "trim down", "trim down signal? motor? | tilt down motor?"),
@@ -82,6 +91,6 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "implement-signal",
     "implement signal",
-    "implement signal? lamp? position? | hitch position signal?",
+    "implement signal? lamp? position? | hitch up signal? | hitch work? signal? | implement work signal? | hitch position signal?",
   ),
 ];

@@ -19,7 +19,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "dimmer return",
     "lighting",
     "dimmer return | dimmer minus | illumination minus | illumination ground | dimmer ground | dimmer control minus? | rheostat | dimmer@0.65 | illumination dimmer@0.5 | illumination return | dash illumination dimmer@0.5",
-    { ...TO_GROUND, din72552: "58d", synonyms: ["dimmer", "rheostat"] },
+    { ...TO_GROUND, synonyms: ["dimmer", "rheostat"] },
   ),
   define(
     "reverse",
@@ -54,7 +54,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "indicator-left",
     "left indicator",
     "lighting",
-    "indicator left lamp? signal? front? | indicator left rear lamp? | indicator@0.5 lamp? signal?",
+    "indicator left lamp? signal? front? | flasher left lamp? | left signal@0.6 lamp? | indicator left output? | indicator left rear lamp? | indicator@0.5 lamp? signal?",
     {
       ...SUPPLY,
       din72552: "L",
@@ -65,7 +65,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "indicator-right",
     "right indicator",
     "lighting",
-    "indicator right lamp? signal? front? | indicator right rear lamp? | indicator@0.5 lamp? signal?",
+    "indicator right lamp? signal? front? | flasher right lamp? | right signal@0.6 lamp? | indicator right output? | indicator right rear lamp? | indicator@0.5 lamp? signal?",
     {
       ...SUPPLY,
       din72552: "R",
@@ -276,7 +276,7 @@ export const LIGHTING: readonly WireFunction[] = [
     synonyms: ["masthead"],
   }),
   define("anchor-light", "anchor light", "lighting", "anchor lamp?", { ...SUPPLY, synonyms: [] }),
-  define("deck-light", "deck light", "lighting", "deck lamp | cockpit lamp | spreader lamp", {
+  define("deck-light", "deck light", "lighting", "deck lamp | deck flood | cockpit lamp | spreader lamp", {
     ...SUPPLY,
     synonyms: ["cockpit light"],
   }),

@@ -15,7 +15,7 @@ export const SENSORS: readonly WireFunction[] = [
   sensor(
     "oil-pressure",
     "oil pressure",
-    "oil pressure switch? sensor? sender? signal? lamp? warning? | oil switch | oil sender@0.8",
+    "oil pressure switch? sensor? sender? signal? lamp? warning? | oil switch | oil sender@0.8 | oil gauge@0.9 | oil pressure gauge",
     ["oil switch"],
   ),
   sensor(

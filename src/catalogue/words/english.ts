@@ -32,7 +32,7 @@ export const ENGLISH = {
   minus: "minus, -, negative, neg, -ve, cold",
   return: "return, rtn",
   fold: "fold, folding",
-  volts: "volt, volts, 12v, 24v, 6v, vdc, dc, 12vdc, 24vdc, voltage, ub, vbat, vcc",
+  volts: "volt, volts, 12v, 24v, 6v, vdc, dc, 12vdc, 24vdc, voltage",
   volts5: "5v, +5v, 5volt, 5vdc",
   zerovolts: "0v",
   level: "level, lvl",
@@ -41,7 +41,7 @@ export const ENGLISH = {
   input: "input, in, inp, i/p, takes",
   channel: "channel, chan, ch",
   // Feeds.
-  battery: "battery, batt, bat, bty, accu, btry",
+  battery: "battery, batt, vbat, vbatt, ubat, u batt, bat, bty, accu, btry",
   constant:
     "constant, const, permanent, perm, permanently, always, unswitched, continuous, direct, standing, uninterrupted",
   switched: "switched, sw, swd, switch-on, controlled",
@@ -203,7 +203,7 @@ export const ENGLISH = {
   assist: "assist, aid",
   distance: "distance, pdc",
   pto: "pto, power take-off, power take off",
-  switch: "switch, swtch, switches, sw.",
+  switch: "switch, swtch, sw, switches, sw.",
   circuit: "circuit, cct",
   wire: "wire, wires",
   lead: "lead, leads",

@@ -2,6 +2,7 @@ import { functionOf } from "../../catalogue/functions.ts";
 import { plainWords } from "../words/plain-words.ts";
 import type { InContext } from "./context.ts";
 import { isPower, kinOf, kinship, vetoOf } from "./kin.ts";
+import { contradict } from "./places.ts";
 
 /** Two leads, one of each chart, and what speaks for joining them. */
 export type Pair = {
@@ -94,6 +95,7 @@ function pairOf(left: number, right: number, a: InContext, b: InContext, key: st
     }
   }
   const sameWords = key !== "" && key === wordKey(b.lead.text);
+  if (contradict(a.lead.text, b.lead.text)) likely *= 0.1;
   if (likely < 0.05 && !sameWords) return null;
   // An ambiguous wording that is forbidden in one sense and fits in another is a question, not a veto.
   if (forbidden < 0.75 && likely >= 0.1) veto = null;

@@ -19,7 +19,7 @@ const SURE: readonly (readonly [string, string])[] = [
   ["Kl. 30", "constant-feed"],
   ["30", "constant-feed"],
   ["+15", "ignition-feed"],
-  ["terminal 58d", "dimmer-return"],
+  ["terminal 58d", "illumination"],
   ["GND", "ground"],
   ["chassis earth", "ground"],
   ["B-", "ground"],
