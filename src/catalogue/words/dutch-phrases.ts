@@ -94,8 +94,10 @@ export const DUTCH_PHRASES = phrasesByMeaning({
   "waste tank": "vuilwatertank, afvalwatertank",
   "water tank": "drinkwatertank, schoonwatertank",
   "central lock": "centrale vergrendeling",
-  "lock door": "deurvergrendeling, deuren sluiten, portierslot",
-  "unlock door": "deuren openen",
+  "lock door":
+    "deurvergrendeling, deuren sluiten, portierslot, centrale vergrendeling sluiten, centrale vergrendeling dicht",
+  "unlock door":
+    "deuren openen, centrale vergrendeling openen, centrale vergrendeling open, deuren ontgrendelen",
   "door contact": "deurcontact, portiercontact",
   "door switch": "deurschakelaar, portierschakelaar",
   "hood switch": "motorkapschakelaar",
@@ -127,4 +129,10 @@ export const DUTCH_PHRASES = phrasesByMeaning({
   "hydraulic pump": "hydrauliekpomp",
   "port lamp navigation": "boordlicht bakboord",
   "starboard lamp navigation": "boordlicht stuurboord",
+  "spot lamp": "verstraler, verstralers, zoeklicht, bermlamp",
+  "flood lamp": "breedstraler, breedstralers",
+  "stern lamp": "heklicht",
+  "masthead lamp": "toplicht, mastlicht, top licht",
+  "steaming lamp": "stoomlicht, motorlicht",
+  "navigation lamp": "boordlicht, boordlichten, vaarverlichting",
 });

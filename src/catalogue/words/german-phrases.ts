@@ -137,4 +137,17 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   lighter: "zigarettenanzunder",
   changer: "cd wechsler",
   kline: "datenleitung k",
+  "work lamp": "asw, arbeitsl",
+  "spot lamp":
+    "suchscheinwerfer, fernscheinwerfer, zusatzscheinwerfer, zusatzfernlicht, zusatzfernscheinwerfer, zsw",
+  "stern lamp": "hecklicht, hecklaterne",
+  "masthead lamp": "topplicht, toplicht, top licht, mastlicht",
+  "steaming lamp": "dampferlicht, dampferlaterne",
+  "deck lamp": "deckslicht, deckbeleuchtung, decksbeleuchtung, salingslicht",
+  "navigation lamp": "positionslaterne, positionslaternen, seelicht, fahrtlicht",
+  "loading lamp": "laderaumscheinwerfer",
+  "lock door":
+    "zv schliessen, zv verriegeln, zv zu, turen verriegeln, tueren verriegeln, zentralverriegelung schliessen",
+  "unlock door":
+    "zv offnen, zv oeffnen, zv entriegeln, zentralverriegelung offnen, zentralverriegelung oeffnen",
 });

@@ -118,16 +118,16 @@ export const GERMAN: Words = {
     beam: "lichtkegel",
     flash: "lichthupe",
     daytime: "tagfahr, tagfahrlicht, tagfahrleuchte, tfl",
-    spot: "suchscheinwerfer, fernscheinwerfer, zusatzscheinwerfer, zusatzfernlicht, zusatzfernscheinwerfer, zsw",
+
     lightbar: "lichtbalken, lichtleiste",
-    work: "arbeits, arbeitsscheinwerfer, arbeitsleuchte, arbeitslicht, asw, arbeitsl, arbeitsbeleuchtung",
-    flood: "flutlicht, flutscheinwerfer",
-    scene: "umfeld, umfeldbeleuchtung, umfeldleuchte",
-    loading: "laderaumscheinwerfer",
+    work: "arbeits",
+    flood: "flutlicht",
+    scene: "umfeld",
+
     dome: "deckenleuchte, innenleuchte, deckenlicht, innenraumleuchte, himmelleuchte",
     courtesy: "einstiegsleuchte, einstiegslicht, einstiegsbeleuchtung, turleuchte, tuerleuchte",
     cabin: "kabine, kabinen, fahrerhaus",
-    reading: "lese, leseleuchte, leselampe, leselicht",
+    reading: "lese",
     cargo: "laderaum, kofferraumleuchte, kofferraumbeleuchtung, gepackraum, gepaeckraum",
     beacon:
       "rundumleuchte, rundumkennleuchte, rundumlicht, rkl, kennleuchte, rundum, blitzleuchte, gelblicht, blaulicht, drehspiegelleuchte",
@@ -139,12 +139,12 @@ export const GERMAN: Words = {
     check: "motorkontrolle, motorkontrollleuchte",
     malfunction: "storung, stoerung, fehler, fehlerleuchte",
     led: "leuchtdiode",
-    navigation: "navigation, navigations, navi, positionslaterne, positionslaternen, seelicht, fahrtlicht",
-    stern: "hecklicht, hecklaterne",
-    masthead: "topplicht, top-licht, toplicht, masttopp, topp, mastlicht",
-    steaming: "dampferlicht, dampferlaterne",
+    navigation: "navigation, navigations, navi",
+
+    masthead: "masttopp, topp",
+
     anchor: "anker, ankerlicht, ankerlaterne, ankerleuchte, rundumweiss",
-    deck: "deck, decks, decksbeleuchtung, deckslicht",
+    deck: "deck, decks",
     cockpit: "plicht",
     spreader: "saling, salingslicht, salingleuchte",
     reverse:

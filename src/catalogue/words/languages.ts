@@ -2,6 +2,12 @@ import { DUTCH } from "./dutch.ts";
 import { ENGLISH, type Words } from "./english.ts";
 import { ENGLISH_PHRASES } from "./english-phrases.ts";
 import { GERMAN } from "./german.ts";
+import { POLISH } from "./polish.ts";
 
 /** The languages that charts are read in. */
-export const LANGUAGES: readonly Words[] = [{ ideas: ENGLISH, phrases: ENGLISH_PHRASES }, GERMAN, DUTCH];
+export const LANGUAGES: readonly Words[] = [
+  { ideas: ENGLISH, phrases: ENGLISH_PHRASES },
+  GERMAN,
+  DUTCH,
+  POLISH,
+];
