@@ -24,10 +24,11 @@ export function isKnown(answer: Answer): answer is Figure {
   return !("unknown" in answer);
 }
 
-/** A number as it stands in a formula: four significant digits, no trailing zeros, no exponent for usual sizes. */
+/** A number as it stands in a formula: four significant digits, but no whole digit lost; no trailing zeros. */
 export function digits(value: number, significant = 4): string {
   if (!Number.isFinite(value)) return value > 0 ? "∞" : "−∞";
-  const rounded = Number(value.toPrecision(significant));
+  const whole = Math.abs(value) >= 10 ** (significant - 1);
+  const rounded = whole ? Math.round(value) : Number(value.toPrecision(significant));
   return rounded < 0 ? `−${-rounded}` : `${rounded}`;
 }
 

@@ -30,7 +30,7 @@ export function cutLength(task: CutTask): Figure {
   const ends_mm = task.termination_mm[0] + task.termination_mm[1];
   const exact_m = runs_m * (1 + task.slack_percent / 100) + task.extra_m + ends_mm / 1000;
   // A hair below the whole centimetre is that centimetre: sums of decimals are not exact.
-  const value = Math.ceil(exact_m * 100 - 1e-9) / 100;
+  const value = Math.max(0, Math.ceil(exact_m * 100 - 1e-9)) / 100;
   return {
     value,
     unit: "m",

@@ -6,7 +6,8 @@ import { IEC_60228_CLASS_5, ISO_6722_1, type ResistanceTable } from "./resistanc
 /**
  * What a resistance rests on.
  * `solid`: the metal's law alone. `stranded`: 2 % more for the lay of the strands. The other two are the most that a
- * standard allows a conductor of that size; a size that the table does not have falls back to `stranded`, and says so.
+ * standard allows a conductor of that size; a size or metal that the table does not have is reckoned from its neighbours
+ * in plain copper, and says so.
  */
 export type ResistanceBasis = "solid" | "stranded" | "iec-60228-class-5" | "iso-6722-1";
 
@@ -51,18 +52,7 @@ export function resistancePerMetre(metal: ConductorMetal): Figure {
   const facts = MATERIALS[material];
   const warm = `${digits(factor, 5)} at ${digits(temperature_degC)} °C`;
   const table = TABLES[basis];
-  const listed = table && listedValue(table, material, area_mm2);
-  if (table && listed !== undefined) {
-    const value = (listed / 1000) * factor;
-    return {
-      value,
-      unit: "Ω/m",
-      formula: `R′ = R′₂₀ · (1 + α (T − 20)) = ${digits(listed)} mΩ/m × ${warm} = ${digits(value * 1000)} mΩ/m`,
-      table: `${table.name}, ${digits(area_mm2)} mm² ${facts.name}`,
-      source: table.source,
-      doubt: table.doubt,
-    };
-  }
+  if (table) return fromTable(table, metal, factor, warm);
   const lay = basis === "solid" ? 1 : STRANDING;
   const rho = facts.resistivity_ohm_mm2_per_m;
   const value = (rho / area_mm2) * lay * factor;
@@ -73,11 +63,49 @@ export function resistancePerMetre(metal: ConductorMetal): Figure {
     formula: `R′ = ρ / A · (1 + α (T − 20)) = ${digits(rho, 5)} / ${digits(area_mm2)}${laid} × ${warm} = ${digits(value * 1000)} mΩ/m`,
     table: null,
     source: lay === 1 ? facts.source : `${facts.source}; lay of strands 2 % after NEC chapter 9 table 8`,
-    doubt: doubts(
-      facts.doubt,
-      table ? `${digits(area_mm2)} mm² ${facts.name} is not in ${table.name}; the metal's law is used` : null,
-    ),
+    doubt: facts.doubt,
   };
+}
+
+function fromTable(table: ResistanceTable, metal: ConductorMetal, factor: number, warm: string): Figure {
+  const { area_mm2, material } = metal;
+  const facts = MATERIALS[material];
+  const listed = listedValue(table, material, area_mm2);
+  const times = facts.resistivity_ohm_mm2_per_m / MATERIALS.copper.resistivity_ohm_mm2_per_m;
+  const at20 = listed ?? betweenRows(table, area_mm2) * times;
+  const value = (at20 / 1000) * factor;
+  return {
+    value,
+    unit: "Ω/m",
+    formula: `R′ = R′₂₀ · (1 + α (T − 20)) = ${digits(at20)} mΩ/m × ${warm} = ${digits(value * 1000)} mΩ/m`,
+    table: `${table.name}, ${digits(area_mm2)} mm² ${facts.name}`,
+    source: table.source,
+    doubt:
+      listed === undefined
+        ? doubts(
+            table.doubt,
+            facts.doubt,
+            `${digits(area_mm2)} mm² ${facts.name} is not in the table; reckoned from its neighbours in plain copper`,
+          )
+        : table.doubt,
+  };
+}
+
+/**
+ * A size that the table skips, mΩ/m at 20 °C, plain copper: on the power law through its neighbours, so that it stays
+ * between them and as cautious as they are; beyond the ends as far above ideal copper as the last row.
+ */
+function betweenRows(table: ResistanceTable, area_mm2: number): number {
+  const rows = [...table.plain];
+  const above = rows.findIndex(([area]) => area >= area_mm2);
+  const upper = rows[above];
+  const lower = above < 0 ? rows.at(-1)! : rows[above - 1];
+  if (!upper || !lower) {
+    const [area, value] = (upper ?? lower)!;
+    return (value * area) / area_mm2;
+  }
+  const share = Math.log(area_mm2 / lower[0]) / Math.log(upper[0] / lower[0]);
+  return lower[1] * (upper[1] / lower[1]) ** share;
 }
 
 /**
