@@ -9,6 +9,7 @@ const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: 
   draw: { what: "draw a harness as PDF, SVG or PNG", load: () => import("./draw.ts") },
   trace: { what: "say what a contact is joined to", load: () => import("./trace.ts") },
   chart: { what: "read a pinout chart", load: () => import("./chart.ts") },
+  match: { what: "propose joins between two charts", load: () => import("./match.ts") },
   new: { what: "write an empty harness", load: () => import("./new.ts") },
   samples: { what: "list the samples, or copy one", load: () => import("./samples.ts") },
 };
@@ -29,6 +30,11 @@ const HELP = `Pigtail draws, checks and documents one-off wiring harnesses.
       be read. --awg: bare sizes are gauges. --json prints
       {"charts":[{"title","rows":[{"name","label","function","certain","alternatives":[…],"text","colour","size_mm2",
       "current_A","fuse_A","direction","unused","line"}],"notes":[…],"unread":[{"line","text"}]}],"remarks":[…]}
+  pigtail match LEFT [RIGHT] [--json] [-o OUT.harness.json] [--force]
+      Proposes which lead of one chart joins which of the other; one file with two charts side by side is both.
+      -o writes the certain joins and caps as a harness. --json prints
+      {"joins":[{"left","right","function","confidence","why","traps"}],"ask":[{"left":[…],"right":[…],"why"}],
+      "splices":[…],"capLeft":[…],"capRight":[…],"missing":[…],"unread":[{"side","line","text"}]}
   pigtail new [FILE] [--force]
       Writes an empty harness.
   pigtail samples [NAME] [-o FILE] [--force]
