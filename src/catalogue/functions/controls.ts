@@ -85,7 +85,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "steering-key-1",
     "steering-wheel keys 1",
     "control",
-    "steering key 1 | steering control 1 | key 1 | steering 1 | steering key@0.5 | steering control@0.5 | steering key a | key a | steering key@0.5 remote | steering resistive 1 | steering plus key?@0.6",
+    "steering key 1 | steering control 1 | key 1 | steering 1 | steering key@0.5 | steering control@0.5 | steering key a | key a | steering control a | steering key@0.5 remote | steering resistive 1 | steering plus key?@0.6",
     {
       synonyms: ["swc 1", "key 1", "steering control 1"],
     },
@@ -94,7 +94,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "steering-key-2",
     "steering-wheel keys 2",
     "control",
-    "steering key 2 | steering control 2 | key 2 | steering 2 | steering key@0.4 | steering control@0.4 | steering key b | key b | steering key@0.4 remote | steering resistive 2",
+    "steering key 2 | steering control 2 | key 2 | steering 2 | steering key@0.4 | steering control@0.4 | steering key b | key b | steering control b | steering key@0.4 remote | steering resistive 2",
     {
       synonyms: ["swc 2", "key 2", "steering control 2"],
     },

@@ -170,7 +170,7 @@ export const FEEDS: readonly WireFunction[] = [
     "ignition-cut",
     "engine stop",
     "control",
-    "stop engine | kill engine? ignition? | stop magneto | immobiliser | cut ignition | starter kill",
+    "stop engine | stop@0.1 | kill engine? ignition? | stop magneto | immobiliser | cut ignition | starter kill",
     {
       ...TO_GROUND,
       din72552: "2",
@@ -185,7 +185,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground",
     "ground",
     "ground",
-    "ground minus? battery? chassis? feed? volts? main? | chassis minus? | battery minus | minus@0.5 volts? | zerovolts | feed minus | engine ground | ground plus@0.1",
+    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? | battery minus | minus@0.5 volts? | zerovolts | feed minus | engine ground | ground plus@0.1",
     {
       ...TO_GROUND,
       din72552: "31",

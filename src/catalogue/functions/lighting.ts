@@ -6,7 +6,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "illumination",
     "illumination",
     "lighting",
-    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.5 | dimmer@0.35 | parking lamp@0.15 | headlamp@0.1",
+    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.6 | dimmer@0.6 volts? | parking lamp@0.15 | headlamp@0.1 | headlamp volts",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
@@ -18,7 +18,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "dimmer-return",
     "dimmer return",
     "lighting",
-    "dimmer return | dimmer minus | illumination minus | illumination ground | dimmer ground | dimmer control minus? | rheostat | dimmer@0.65 | illumination dimmer@0.5 | illumination return | dash illumination dimmer@0.5",
+    "dimmer return | dimmer minus | illumination minus | illumination ground | dimmer ground | dimmer control minus? | rheostat | dimmer@0.4 | illumination dimmer@0.5 | illumination return | dash illumination dimmer@0.5",
     { ...TO_GROUND, synonyms: ["dimmer", "rheostat"] },
   ),
   define(

@@ -14,6 +14,9 @@ const TAKEN = 0.15;
 /** How much an engine's charging circuit keeps in a chart that has nothing else of an engine. */
 const NO_ENGINE = 0.2;
 
+/** How much likelier a sense is where its chart has others of its kind: "D+" among USB leads is no alternator's. */
+const AT_HOME = 5;
+
 const ENGINE = new Set([
   "alternator-lamp",
   "alternator-field",
@@ -24,7 +27,28 @@ const ENGINE = new Set([
   "tachometer",
   "glow-plug",
   "ignition-coil",
+  "ignition-cut",
+  "alternator-output",
+  "fuel-level",
 ]);
+
+/** Kinds of leads that come together. */
+const FAMILIES = new Set([
+  "engine",
+  "usb",
+  "line",
+  "speaker",
+  "bilge",
+  "trim",
+  "wiper",
+  "camera",
+  "steering",
+  "trailer",
+]);
+
+function familyOf(name: string): string {
+  return ENGINE.has(name) ? "engine" : name.slice(0, name.indexOf("-") < 0 ? undefined : name.indexOf("-"));
+}
 
 /**
  * Reads the leads of a chart in the light of each other: what one lead certainly is, another one of an ambiguous
@@ -35,23 +59,25 @@ export function inContext(chart: Chart): readonly InContext[] {
   for (const { reading } of chart.leads) {
     if (reading.certain && reading.candidates[0]) certain.add(reading.candidates[0].function);
   }
-  const hasEngine = [...ENGINE].some((name) => certain.has(name));
+  const families = new Set([...certain].map(familyOf));
   const halves = readHalves(chart.leads);
   return chart.leads.map((lead) => {
     const half = halves.get(lead);
     if (half) return half;
     const { reading } = lead;
     if (reading.certain || reading.candidates.length < 2) return { lead, reading, because: "" };
-    return decide(lead, certain, hasEngine);
+    return decide(lead, certain, families);
   });
 }
 
-function decide(lead: Lead, certain: ReadonlySet<string>, hasEngine: boolean): InContext {
+function decide(lead: Lead, certain: ReadonlySet<string>, families: ReadonlySet<string>): InContext {
   const before = lead.reading.candidates;
   const weighed = before.map((one) => {
     let { share } = one;
     if (certain.has(one.function)) share *= TAKEN;
-    if (one.function === "alternator-output" && !hasEngine) share *= NO_ENGINE;
+    const family = familyOf(one.function);
+    if (FAMILIES.has(family)) share *= families.has(family) ? AT_HOME : 1;
+    if (one.function === "alternator-output" && !families.has("engine")) share *= NO_ENGINE;
     return { ...one, share };
   });
   const candidates = normal(weighed);
