@@ -85,7 +85,7 @@ function scoreRows(truth: readonly TrueRow[], chart: Chart, where: string) {
     }
     taken.add(lead);
     nameOf.set(lead.name, row.name);
-    const isRight = functionIsRight(row, lead) && colourIsRight(row, lead);
+    const isRight = nameIsRight(row, lead) && functionIsRight(row, lead) && colourIsRight(row, lead);
     if (isRight) rowsRight++;
     else
       faults.push(
@@ -107,10 +107,19 @@ function leadOf(row: TrueRow, chart: Chart, taken: ReadonlySet<Lead>): Lead | un
   const free = chart.leads.filter((lead) => !taken.has(lead));
   if (row.name.startsWith("@")) return free.find((lead) => `@${lead.line}` === row.name);
   const wanted = plain(row.name);
-  if (!isColourName(row)) return free.find((lead) => lead.label !== null && plain(lead.label) === wanted);
+  if (!isColourName(row)) {
+    const exact = free.find((lead) => lead.label !== null && plain(lead.label) === wanted);
+    // A label cut wrongly is a misread row; what is joined to it is still judged by what it is.
+    return exact ?? free.find((lead) => startsWith(lead.source, row.name));
+  }
   const alike = chart.leads.filter((lead) => lead.label === null && row.colours.includes(letters(lead)));
   return alike[Number(row.name.split("#")[1] ?? 1) - 1];
 }
+
+const nameIsRight = (row: TrueRow, lead: Lead): boolean =>
+  isColourName(row) ||
+  row.name.startsWith("@") ||
+  (lead.label !== null && plain(lead.label) === plain(row.name));
 
 function functionIsRight(row: TrueRow, lead: Lead): boolean {
   const top = lead.reading.candidates[0]?.function ?? "unknown";
@@ -128,11 +137,20 @@ function letters({ colour }: Lead): string {
   return colour.tracer ? `${colour.base}/${colour.tracer}` : colour.base;
 }
 
+/** Past bullets, quotes, bars and a word such as "pin". */
+function startsWith(source: string, name: string): boolean {
+  const bare = (text: string) => plain(text).replace(/^[^\p{L}\p{N}]+/u, "");
+  const [text, wanted] = [bare(source), bare(name)];
+  return [text, text.replace(/^\p{L}+\.? /u, "")].some(
+    (start) => start.startsWith(wanted) && !/^[\p{L}\p{N}]/u.test(start.slice(wanted.length)),
+  );
+}
+
 const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
 
 function wordsOf(lead: Lead): string {
   const candidates = lead.reading.candidates.map((one) => `${one.function} ${Math.round(one.share * 100)} %`);
-  return `${lead.isUnused ? "unused " : ""}${candidates.join(" or ") || "no function"} ${letters(lead)}`;
+  return `"${lead.name}" ${lead.isUnused ? "unused " : ""}${candidates.join(" or ") || "no function"} ${letters(lead)}`;
 }
 
 type Names = ReadonlyMap<string, string>;

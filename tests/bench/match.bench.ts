@@ -1,0 +1,65 @@
+import { FUNCTIONS } from "../../src/catalogue/functions.ts";
+import { propose } from "../../src/match/propose/propose.ts";
+import { readCharts } from "../../src/match/read-chart.ts";
+import { sayScore, score } from "../match/corpus/score.ts";
+import { missedTargets } from "../match/corpus/targets.ts";
+import { loadPairs } from "../match/corpus/truth.ts";
+import { readAsKnown } from "../match/corpus/truth-chart.ts";
+
+const LEADS = 200;
+const TARGET_ms = 50;
+
+/**
+ * The corpus of chart pairs against its answers, and the time for a large pair.
+ * `FAULTS=1 npm run bench -- match` lists every fault; `FAULTS=held-out` those of the held-out pairs too, which are
+ * for judging and not for tuning.
+ */
+export async function bench(): Promise<string[]> {
+  const lines: string[] = [];
+  const faults = process.env.FAULTS ?? "";
+  // The first reading builds the vocabulary's indexes; a person pays that once.
+  score(loadPairs("pairs").slice(0, 3), { readCharts, propose });
+  for (const folder of ["pairs", "held-out"] as const) {
+    const pairs = loadPairs(folder);
+    const sum = score(pairs, { readCharts, propose });
+    const known = score(pairs, (pair) => ({ readCharts: readAsKnown(pair), propose }));
+    lines.push(...sayScore(folder, sum), ...missedTargets(sum).map((why) => `  misses its target: ${why}`));
+    lines.push(...sayScore(`${folder}, rows given right`, known));
+    if (faults === "held-out" || (faults !== "" && folder === "pairs"))
+      lines.push(
+        ...sum.faults.map((fault) => `  ${fault}`),
+        ...known.faults.map((fault) => `  given right: ${fault}`),
+      );
+  }
+  const left = largeChart("", 1);
+  const right = largeChart("X", 7);
+  const reading = median(9, () => readCharts(left));
+  const charts = [readCharts(left).charts[0]!, readCharts(right).charts[0]!] as const;
+  const leads = charts.map((chart) => chart.leads.length).join(" + ");
+  const proposing = median(9, () => propose(...charts));
+  lines.push(
+    `${leads} leads: proposed in ${proposing.toFixed(1)} ms (target ${TARGET_ms} ms), one chart read in ${reading.toFixed(1)} ms`,
+  );
+  return lines;
+}
+
+/** Most of the vocabulary once, then grounds; a step of 7 through 200 gives the other side another order. */
+function largeChart(prefix: string, step: number): string {
+  const named = FUNCTIONS.filter((one) => one.group !== "none").slice(0, LEADS - 12);
+  const texts = Array.from({ length: LEADS }, (_, index) => named[index]?.name ?? "ground");
+  const colours = ["red", "black", "white/blue", "green", "grey/red", "brown", "violet/white"];
+  const rows = texts.map((_, index) => {
+    const text = texts[(index * step) % LEADS]!;
+    return `${prefix}${index + 1}\t${text}\t${colours[(index * step) % colours.length]}`;
+  });
+  return ["Pin\tFunction\tColour", ...rows].join("\n");
+}
+
+function median(rounds: number, work: () => unknown): number {
+  const times = Array.from({ length: rounds }, () => {
+    const start = performance.now();
+    work();
+    return performance.now() - start;
+  });
+  return times.sort((one, other) => one - other)[rounds >> 1]!;
+}
