@@ -1,6 +1,7 @@
 import { DUTCH } from "./dutch.ts";
 import { ENGLISH, type Words } from "./english.ts";
 import { ENGLISH_PHRASES } from "./english-phrases.ts";
+import { FRENCH } from "./french.ts";
 import { GERMAN } from "./german.ts";
 import { POLISH } from "./polish.ts";
 
