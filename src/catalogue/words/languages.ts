@@ -11,4 +11,5 @@ export const LANGUAGES: readonly Words[] = [
   GERMAN,
   DUTCH,
   POLISH,
+  FRENCH,
 ];
