@@ -67,7 +67,8 @@ export function readyOfKept(id: string, kept: KeptConnector): Ready {
 }
 
 function sourceOfKept({ chart }: KeptConnector): string {
-  const words = chart ? [chart.title, chart.edition, chart.date].filter((text) => text.trim() !== "") : [];
+  const edition = chart?.edition.trim() ? `edition ${chart.edition}` : "";
+  const words = chart ? [chart.title, edition, chart.date].filter((text) => text.trim() !== "") : [];
   return words.length > 0 ? `Your own chart: ${words.join(", ")}.` : "Your own chart; it names no source.";
 }
 

@@ -81,6 +81,7 @@ test("one is saved as a file, removed, put back, and opened from its file again"
 
   await dialog.getByRole("button", { name: "Remove" }).click();
   await expect(ownNames(dialog)).toHaveCount(0);
+  await expect(dialog.getByRole("button", { name: "Open a connector file" })).toBeFocused();
   await dialog.getByRole("button", { name: "Put back what was removed" }).click();
   await expect(ownNames(dialog)).toHaveText([NAME]);
   await expect(dialog.getByLabel("Which").locator("option:checked")).toHaveText(NAME);
@@ -98,7 +99,8 @@ test("of one name both are kept, or one replaces the other, as the person says",
   const keep = await keepX1(editor, "wren,  RADIO plug");
   await expect(keep.getByRole("alert").filter({ hasText: "is kept already" })).toBeVisible();
   await expectAccessible(editor.page, "a name that is there already");
-  await keep.getByRole("button", { name: /^Keep both, this one as/ }).click();
+  await expect(keep.getByRole("button", { name: /^Keep both, this one as/ })).toBeFocused();
+  await editor.page.keyboard.press("Enter");
   await expect(keep).toBeHidden();
 
   const dialog = await readyOnes(editor);
@@ -126,6 +128,7 @@ test("of one name both are kept, or one replaces the other, as the person says",
   await field.fill("Trailer, radio plug");
   await field.press("Enter");
   await expect(dialog.getByLabel("Which").locator("option:checked")).toHaveText("Trailer, radio plug");
+  await expect(dialog.getByRole("button", { name: "Rename…" })).toBeFocused();
   await expect(dialog).toBeVisible();
 });
 

@@ -28,10 +28,10 @@ test("a person's own says whether it was measured, and names its chart", () => {
     cavities: [makeCavity("1")],
     rows: [[1]],
     view: "mating-face",
-    chart: { title: "Workshop sheet 12", edition: "", date: "2026-02-03", measured: true },
+    chart: { title: "Workshop sheet 12", edition: "3", date: "2026-02-03", measured: true },
   });
   const measured = readyOfKept("k1", keepConnector(part, "Wren, radio"));
-  expect(measured.source).toBe("Your own chart: Workshop sheet 12, 2026-02-03.");
+  expect(measured.source).toBe("Your own chart: Workshop sheet 12, edition 3, 2026-02-03.");
   expect(measured.caution).toMatch(/measured on one vehicle/);
   expect(measured.face).toEqual({ view: "mating-face", rows: [[1]] });
   const bare = readyOfKept("k2", keepConnector({ ...part, chart: null, rows: [] }, "Wren, radio"));

@@ -36,6 +36,7 @@ export function OwnTools(props: {
     if (id === null) return;
     setSaid(`“${connector.name}” is kept in this browser.`);
     props.onPick(id);
+    focusTools();
   };
   const takeIn = async (file: ConnectorFile) => {
     const read = parseConnector(file.text);
@@ -68,12 +69,17 @@ export function OwnTools(props: {
     await removeOwn(one.id);
     setSaid(`“${one.connector.name}” is removed from this browser.`);
     props.onGone();
+    focusTools();
   };
   const putBack = async () => {
     const id = await putBackOwn();
     setSaid("It is back.");
     if (id !== null) props.onPick(id);
+    focusTools();
   };
+  const buttons = useRef<HTMLDivElement>(null);
+  /** The button that was pressed has gone: the focus goes to the first of those that stand there now. */
+  const focusTools = () => requestAnimationFrame(() => buttons.current?.querySelector("button")?.focus());
   const taken = useRef<ConnectorFile | null>(null);
   const { file } = props;
   // biome-ignore lint/correctness/useExhaustiveDependencies: each file is taken in once
@@ -86,9 +92,17 @@ export function OwnTools(props: {
   return (
     <div className="own-tools">
       {picked && renaming && (
-        <Rename own={own} one={picked} onDone={() => setRenaming(false)} onSaid={setSaid} />
+        <Rename
+          own={own}
+          one={picked}
+          onDone={() => {
+            setRenaming(false);
+            focusTools();
+          }}
+          onSaid={setSaid}
+        />
       )}
-      <div className="own-buttons">
+      <div className="own-buttons" ref={buttons}>
         {picked && !renaming && (
           <>
             <button type="button" className="button" onClick={() => setRenaming(true)}>
@@ -131,7 +145,10 @@ export function OwnTools(props: {
           otherName={freeName(own, newcomer.name)}
           onReplace={() => void keep(newcomer, there.id)}
           onKeepBoth={() => void keep({ ...newcomer, name: freeName(own, newcomer.name) }, null)}
-          onLeave={() => setNewcomer(null)}
+          onLeave={() => {
+            setNewcomer(null);
+            focusTools();
+          }}
         />
       )}
       <p className="rows-said" role="status">

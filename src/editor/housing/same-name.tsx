@@ -15,7 +15,8 @@ export function SameName(props: {
         “{there.connector.name}” is kept already: {sayKept(there.connector)}.
       </p>
       <div className="own-buttons">
-        <button type="button" className="button" onClick={props.onKeepBoth}>
+        {/* biome-ignore lint/a11y/noAutofocus: it answers what a person has just done, and loses nothing */}
+        <button type="button" className="button" autoFocus onClick={props.onKeepBoth}>
           Keep both, this one as “{props.otherName}”
         </button>
         <button type="button" className="button" onClick={props.onReplace}>
