@@ -42,6 +42,9 @@ const LIGHT: Readonly<Partial<Record<Idea, number>>> = {
   "1": 0.35,
   "2": 0.5,
   audio: 0.4,
+  // A sign alone, beside a word that nobody knows, is no ground and no feed.
+  plus: 0.5,
+  minus: 0.5,
 };
 
 /** How much an idea says. */

@@ -8,7 +8,9 @@ import { plainWords } from "./plain-words.ts";
 const NOTHING: FunctionReading = { candidates: [], certain: false };
 
 /** What a word that nobody knows takes away from the certainty. */
-const UNKNOWN_WEIGHT = 0.35;
+const UNKNOWN_WEIGHT = 0.4;
+/** A long remark behind a clear word does not make it doubtful for ever. */
+const MOST_UNKNOWN = 3;
 /** How fast a wording that explains less loses against one that explains more. */
 const STEEPNESS = 7;
 
@@ -81,7 +83,7 @@ type Scored = {
 };
 
 function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
-  let total = unknown * UNKNOWN_WEIGHT;
+  let total = Math.min(unknown, MOST_UNKNOWN) * UNKNOWN_WEIGHT;
   for (const idea of ideas) total += weightOf(idea);
   const found = new Map<string, { readonly ideas: Set<Idea>; most: number; share: number }>();
   for (const pattern of fitting(ideas)) {
