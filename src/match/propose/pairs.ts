@@ -24,14 +24,23 @@ export type Pair = {
 /** Words short enough to say nothing do not make two leads the same. */
 const LEAST_LETTERS = 2;
 
+/** Charts repeat themselves, and every pair asks for both its texts. */
+const MOST_REMEMBERED = 5000;
+const keys = new Map<string, string>();
+
 /** What a text is compared by: its words in plain form, sorted, so that their order does not matter. */
 export function wordKey(text: string): string {
-  return plainWords(text)
+  const known = keys.get(text);
+  if (known !== undefined) return known;
+  const key = plainWords(text)
     .replace(/[^a-z0-9+-]+/g, " ")
     .split(" ")
     .filter((word) => word !== "")
     .sort()
     .join(" ");
+  if (keys.size > MOST_REMEMBERED) keys.clear();
+  keys.set(text, key);
+  return key;
 }
 
 /**
@@ -145,7 +154,7 @@ function wordsOf(text: string): ReadonlySet<string> {
   const known = splitWords.get(text);
   if (known) return known;
   const words = new Set(wordKey(text).split(" "));
-  if (splitWords.size > 5000) splitWords.clear();
+  if (splitWords.size > MOST_REMEMBERED) splitWords.clear();
   splitWords.set(text, words);
   return words;
 }
