@@ -146,3 +146,32 @@ describe("what a newer version wrote", () => {
     expect(!result.ok && result.problems[0]!.next).toContain("newer Pigtail");
   });
 });
+
+describe("version 2 adds what the electrical sums read, each as not stated", () => {
+  const upgraded = read(textOf("v1.harness.json"));
+
+  test("to loads, boxes, wires and settings of a file of version 1", () => {
+    const kinds = (kind: string) => Object.values(upgraded.parts).filter((part) => part.kind === kind);
+    for (const load of kinds("load"))
+      expect(load).toMatchObject({ behaviour: "unknown", standby_A: "unknown" });
+    for (const box of kinds("module"))
+      expect(box).toMatchObject({
+        leastLoad_ohm: "unknown",
+        channelPower_W: "unknown",
+        standby_A: "unknown",
+      });
+    for (const wire of Object.values(upgraded.wires)) expect(wire.material).toBe("unknown");
+    expect(upgraded.settings.electrical).toEqual(emptyHarness().settings.electrical);
+  });
+
+  test("what stands in the file already stays, and what is no object is complained of", () => {
+    const raw = JSON.parse(textOf("v1.harness.json")) as Record<string, Record<string, unknown>>;
+    const [id, wire] = Object.entries(raw.wires!)[0]! as [string, Record<string, unknown>];
+    const given = parse(
+      JSON.stringify({ ...raw, wires: { ...raw.wires, [id]: { ...wire, material: "cca-15" } } }),
+    );
+    expect(given).toMatchObject({ ok: true, harness: { wires: { [id]: { material: "cca-15" } } } });
+    const broken = parse(JSON.stringify({ ...raw, parts: { ...raw.parts, "p:no": 7 }, settings: "none" }));
+    expect(!broken.ok && broken.problems.map((one) => one.where)).toEqual(["settings", "parts.p:no"]);
+  });
+});

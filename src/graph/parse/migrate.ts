@@ -1,4 +1,5 @@
 import { FORMAT_VERSION } from "../schema/harness.ts";
+import { toVersion2 } from "./to-version-2.ts";
 
 type Raw = Record<string, unknown>;
 
@@ -6,7 +7,7 @@ type Raw = Record<string, unknown>;
  * Steps from each format version to the next: `migrations[n]` takes a file of version n to n + 1. A step may
  * add and rename; it never drops what a person typed, and it does not trust the shapes: they are checked after it. Every version has a kept file under tests/graph/versions.
  */
-export const migrations: ReadonlyMap<number, (raw: Raw) => Raw> = new Map();
+export const migrations: ReadonlyMap<number, (raw: Raw) => Raw> = new Map([[1, toVersion2]]);
 
 /** Brings a raw file of an older version up to date; one of this or a newer version is left as it is. */
 export function migrate(raw: Raw, steps: ReadonlyMap<number, (raw: Raw) => Raw> = migrations): Raw {

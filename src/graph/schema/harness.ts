@@ -28,6 +28,7 @@ export const wire = object({
   colour: z.nullable(colour),
   area_mm2: z.union([area_mm2, unknown]),
   length_m: z.union([length_m, unknown]),
+  material: z.enum(["copper", "tinned-copper", "cca-15", "cca-10", "unknown"]),
   insulation: z.enum(["thin-wall-85", "thin-wall-105", "cross-linked-125", "silicone", "other", "unknown"]),
   /** What is printed on its markers. Empty: the designation. */
   label: line,
@@ -59,6 +60,8 @@ export const run = object({
   note,
 });
 
+const volts = z.number().check(z.positive(), z.maximum(60));
+
 export const settings = object({
   systemVoltage_V: z.union([z.literal(6), z.literal(12), z.literal(24)]),
   ambient_degC: z.number().check(z.minimum(-60), z.maximum(150)),
@@ -69,6 +72,28 @@ export const settings = object({
     size: z.enum(["A4", "A3", "Letter", "Tabloid"]),
     orientation: z.enum(["landscape", "portrait"]),
     fit: z.enum(["one-page", "tiles"]),
+  }),
+  /** What sums of volts, sizes and lengths rest on. `unknown`: what is usual, and the answer says so. */
+  electrical: object({
+    /** At the battery's posts: parked, with the engine running, while the starter turns. */
+    rest_V: z.union([volts, unknown]),
+    running_V: z.union([volts, unknown]),
+    cranking_V: z.union([volts, unknown]),
+    engineBay_degC: z.union([z.number().check(z.minimum(-60), z.maximum(150)), unknown]),
+    /** Names one of the books of ampacity; the document does not know which there are. */
+    ampacityBook: z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,63}$/)),
+    fuseRule: z.enum(["at-most-ampacity", "next-size", "150-percent", "unknown"]),
+    /** What the whole vehicle may draw with the key off, and how far that may run the battery down. */
+    standbyLimit_mA: z.union([z.number().check(z.nonnegative(), z.maximum(100000)), unknown]),
+    chargeFloor_percent: z.union([z.number().check(z.nonnegative(), z.maximum(100)), unknown]),
+    /** Added to the runs' lengths when a wire is cut, and what the two terminations of a wire take. */
+    slack_percent: z.union([z.number().check(z.nonnegative(), z.maximum(100)), unknown]),
+    terminations_mm: z.union([z.number().check(z.nonnegative(), z.maximum(1000)), unknown]),
+    currency: line,
+    /** Of a metre of wire, by size. */
+    prices: z
+      .array(object({ area_mm2, perMetre: z.number().check(z.nonnegative(), z.maximum(1e6)) }))
+      .check(z.maxLength(200)),
   }),
 });
 
@@ -168,7 +193,7 @@ export const sections = {
   photos: photo,
 } as const;
 
-export const FORMAT_VERSION = 1;
+export const FORMAT_VERSION = 2;
 
 export const harness = object({
   format: z.literal("pigtail-harness"),

@@ -157,6 +157,10 @@ export const load = object({
   /** What makes it work: the function its live contact takes. */
   function: functionName,
   current_A: z.union([current_A, unknown]),
+  /** How its current follows the voltage; `unknown`: as is usual for its type. */
+  behaviour: z.enum(["resistance", "constant-current", "constant-power", "filament", "unknown"]),
+  /** What it draws with the key off while its feed is live; `unknown`: the same as at any other time. */
+  standby_A: z.union([current_A, unknown]),
   /** True where reversing its two contacts matters (LED, camera); a filament lamp does not care. */
   polarised: z.boolean(),
 });
@@ -197,6 +201,12 @@ export const modulePart = object({
   cavities: z.array(cavity).check(z.maxLength(2000)),
   /** Bridged outputs stand at half the supply on both leads: neither may be commoned or grounded. */
   outputs: z.enum(["bridged", "common-negative", "none", "unknown"]),
+  /** The least load that its plate allows on a speaker channel; on the pair of channels where they are bridged. */
+  leastLoad_ohm: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
+  /** What a speaker channel gives into that load, root mean square. */
+  channelPower_W: z.union([z.number().check(z.positive(), z.maximum(100000)), unknown]),
+  /** What it draws from its constant feed while it sleeps. */
+  standby_A: z.union([current_A, unknown]),
   /** A person has said that constant and switched leads are exchanged on purpose (crossover pair). */
   feedsCrossed: z.boolean(),
   wakes: z.enum(["by-lead", "by-signal", "unknown"]),
