@@ -3,7 +3,9 @@ import { ENGLISH, type Words } from "./english.ts";
 import { ENGLISH_PHRASES } from "./english-phrases.ts";
 import { FRENCH } from "./french.ts";
 import { GERMAN } from "./german.ts";
+import { ITALIAN } from "./italian.ts";
 import { POLISH } from "./polish.ts";
+import { SPANISH } from "./spanish.ts";
 
 /** The languages that charts are read in. */
 export const LANGUAGES: readonly Words[] = [
@@ -12,4 +14,6 @@ export const LANGUAGES: readonly Words[] = [
   DUTCH,
   POLISH,
   FRENCH,
+  SPANISH,
+  ITALIAN,
 ];

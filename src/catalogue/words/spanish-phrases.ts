@@ -1,0 +1,161 @@
+import { phrasesByMeaning } from "./phrases.ts";
+
+/** Spanish phrases and short forms that stand for several ideas at once. From memory, common practice. */
+export const SPANISH_PHRASES = phrasesByMeaning({
+  "front left": "del izq, di, izq del, d izq, del iz",
+  "front left plus": "di+",
+  "front left minus": "di-",
+  "front right": "dd, del der, der del, d der, del dcho, del dcha",
+  "rear left": "ti, tras izq, izq tras, t izq",
+  "rear right": "td, tras der, der tras, t der, tras dcho, tras dcha",
+  "constant plus":
+    "positivo permanente, positivo directo, positivo constante, positivo fijo, + permanente, + directo, positivo continuo",
+  "ignition plus":
+    "positivo contacto, + contacto, positivo llave, positivo bajo llave, positivo bajo contacto, positivo tras contacto, + llave, + bajo llave, + encendido, positivo encendido, positivo ignicion, + ignicion",
+  "ignition feed":
+    "alimentacion contacto, corriente contacto, 12v contacto, corriente bajo llave, corriente ignicion",
+  "accessory plus": "positivo accesorios, + accesorios",
+  "constant feed": "corriente directa, corriente permanente, corriente fija, 12v directo, 12v fijos",
+  "battery plus": "positivo bateria, + bateria",
+  "battery minus": "negativo bateria, - bateria",
+  "feed volts": "tension alimentacion, voltaje alimentacion",
+  "sensor feed": "alimentacion sensor, alimentacion sensores",
+  "sensor ground": "masa sensor, masa sensores, tierra sensor",
+  "signal ground": "masa senal, tierra senal",
+  "second battery": "segunda bateria, 2a bateria, bateria 2",
+  "leisure battery": "bateria vivienda, bateria celula, bateria ocio",
+  "house battery": "bateria servicio, bateria servicios, bateria auxiliar servicio",
+  "auxiliary battery": "bateria auxiliar, bateria secundaria",
+  "charge lamp":
+    "testigo carga, luz carga, testigo alternador, luz testigo carga, piloto carga, lampara carga",
+  "oil pressure lamp": "testigo aceite, testigo presion aceite, luz aceite",
+  "high beam lamp": "testigo largas, testigo carretera, testigo luces altas",
+  "engine run": "motor funcionando, motor en marcha",
+  "stop engine": "parada motor, paro motor, apagado motor, corte motor, apagar motor",
+  "ignition coil": "bobina encendido, bobina ignicion",
+  starter: "motor arranque",
+  "position lamp":
+    "luz posicion, luces posicion, luz situacion, luces situacion, piloto posicion, cuartos, luz cuartos, luces cuartos",
+  "parking lamp": "luz estacionamiento, luces estacionamiento",
+  "tail lamp":
+    "luz trasera, luces traseras, piloto trasero, pilotos traseros, luz cola, calavera, calaveras, farol trasero, luz piloto trasera",
+  "low beam": "cruce, luz cruce, luces cruce, cortas, luces cortas, luz corta, luces bajas, luz baja",
+  "high beam":
+    "carretera, luz carretera, luces carretera, largas, luces largas, luz larga, luces altas, luz alta",
+  "daytime lamp": "luz diurna, luces diurnas",
+  "third stop lamp":
+    "tercera luz freno, tercer stop, 3a luz freno, tercera luz stop, 3 luz freno, tercera luz de freno",
+  "brake lamp": "luz freno, luces freno, luz frenado, luces frenado",
+  "brake pedal switch": "interruptor freno, bulbo freno, interruptor pedal freno",
+  "plate lamp":
+    "luz matricula, luces matricula, luz patente, luz placa, luces placa, iluminacion matricula, luz porta matricula",
+  "fog rear lamp": "antiniebla trasera, antiniebla trasero, luz antiniebla trasera, niebla trasera",
+  "fog front lamp":
+    "antiniebla delantero, antiniebla delantera, faros antiniebla, faro antiniebla, antinieblas delanteros, niebla delantera",
+  "clearance lamp": "luz galibo, luces galibo",
+  "spot lamp":
+    "faro largo alcance, faros largo alcance, faro auxiliar, faros auxiliares, faro buscador, largo alcance",
+  "work lamp": "faro trabajo, faros trabajo, luz trabajo, luces trabajo, foco trabajo, focos trabajo",
+  "interior lamp": "luz interior, luces interiores, luz interna, iluminacion interior",
+  "cabin lamp": "luz cabina, iluminacion cabina",
+  "cargo lamp": "luz maletero, luz baul, iluminacion maletero, luz cajuela, luz carga caja",
+  "reading lamp": "luz lectura, luz mapas",
+  "warning lamp": "luz advertencia, testigo averia, luz aviso",
+  "illumination dash":
+    "iluminacion tablero, iluminacion salpicadero, luz tablero, luces tablero, luz salpicadero, iluminacion cuadro, luz cuadro, luces cuadro",
+  "illumination instrument": "luz instrumentos, iluminacion instrumentos, iluminacion cuadro instrumentos",
+  "headlamp flash": "rafagas, rafaga luces, rafagas luces",
+  hazard: "luces emergencia, luz emergencia, intermitentes emergencia",
+  "indicator left": "giro izq, intermitente izq, direccional izq",
+  "indicator right": "giro der, intermitente der, direccional der",
+  "reverse lamp":
+    "luz marcha atras, luces marcha atras, luz reversa, luz retroceso, luces reversa, luces retroceso, faro marcha atras",
+  "reverse gear": "marcha atras engranada",
+  "camera reverse": "camara marcha atras, camara trasera, camara reversa, camara retroceso",
+  "camera feed": "alimentacion camara",
+  "camera ground": "masa camara, tierra camara, negativo camara",
+  "stern lamp": "luz alcance, luz popa",
+  "masthead lamp": "luz tope, luz mastil, luz palo",
+  "anchor lamp": "luz fondeo, luz ancla",
+  "lamp port navigation": "luz babor, luz costado babor",
+  "lamp starboard navigation": "luz estribor, luz costado estribor",
+  "navigation lamp": "luces navegacion, luz navegacion",
+  "deck lamp": "luz cubierta, luces cubierta, luz banera, luz cruceta",
+  "remote control": "mando distancia, control remoto, mando remoto",
+  "wired remote control": "mando cableado, mando cable, control remoto cableado, mando distancia cable",
+  "steering control": "mandos volante, mando volante, control volante, controles volante, comandos volante",
+  "steering key": "botones volante, teclas volante, boton volante",
+  "key 1": "boton 1, tecla 1",
+  "key 2": "boton 2, tecla 2",
+  "amplifier turnon":
+    "encendido amplificador, encendido etapa, activacion amplificador, encendido ampli, control amplificador, remoto amplificador, activacion etapa, senal encendido amplificador, mando amplificador",
+  "antenna control": "control antena, mando antena, activacion antena",
+  "electric antenna": "antena electrica, antena motorizada",
+  "antenna amplifier": "amplificador antena",
+  "fuel pump": "bomba combustible, bomba gasolina, bomba gasoil, bomba nafta",
+  "fuel level": "nivel combustible, nivel gasolina, nivel gasoil, nivel nafta",
+  "fuel sender":
+    "aforador, aforador combustible, aforador gasolina, boya combustible, flotador combustible, flotador tanque",
+  "fuel reserve lamp": "testigo reserva, luz reserva, testigo reserva combustible",
+  "fuel reserve": "reserva combustible, reserva gasolina",
+  "oil pressure": "presion aceite, manocontacto aceite, bulbo aceite",
+  "oil temperature": "temperatura aceite",
+  "coolant temperature":
+    "temperatura agua, temp agua, temperatura motor, temperatura refrigerante, temperatura liquido refrigerante, bulbo temperatura",
+  "coolant level": "nivel refrigerante, nivel liquido refrigerante",
+  "outside temperature": "temperatura exterior, temperatura ambiente",
+  "intake air temperature": "temperatura aire admision, temperatura aire, temperatura admision",
+  "manifold pressure": "presion admision, presion colector, presion multiple",
+  "boost pressure": "presion turbo, presion sobrealimentacion",
+  "throttle position": "posicion mariposa, potenciometro mariposa",
+  "wheel speed": "velocidad rueda",
+  "door contact": "contacto puerta, pulsador puerta, interruptor puerta, contacto puertas",
+  "hood contact": "contacto capo, pulsador capo, interruptor capo",
+  "boot contact": "contacto maletero, pulsador maletero, interruptor maletero",
+  "boot release": "apertura maletero, apertura baul, apertura porton",
+  "lock door":
+    "cierre puertas, bloqueo puertas, cierre centralizado cerrar, bloquear puertas, cerrar puertas, cierre centralizado bloqueo, cierre centralizado cierre",
+  "unlock door":
+    "apertura puertas, desbloqueo puertas, cierre centralizado abrir, desbloquear puertas, abrir puertas, cierre centralizado apertura",
+  "central lock": "cierre centralizado, bloqueo central",
+  "heater rear screen":
+    "luneta termica, luneta trasera termica, luneta calefactable, desempanador trasero, luna termica, luneta trasera calefactable, luna trasera termica",
+  "wiper rear": "limpiaparabrisas trasero, limpialuneta, limpia luneta, limpialunetas, limpia trasero",
+  "wiper parking": "parada automatica limpiaparabrisas, reposo limpiaparabrisas, parada limpiaparabrisas",
+  "wiper interval":
+    "limpiaparabrisas intermitente, intermitencia limpiaparabrisas, intermitente limpiaparabrisas",
+  "washer rear": "lavaluneta, lavalunetas, bomba lavaluneta",
+  "low speed":
+    "velocidad baja, 1a velocidad, velocidad lenta, primera velocidad, baja velocidad, vel 1, velocidad 1",
+  "high speed":
+    "velocidad alta, 2a velocidad, velocidad rapida, segunda velocidad, alta velocidad, vel 2, velocidad 2",
+  "auxiliary heater":
+    "calefaccion estacionaria, calefaccion auxiliar, calefaccion autonoma, calefactor estacionario, calefaccion adicional",
+  "seat heater": "asiento calefactable, asientos calefactables, calefaccion asiento",
+  "mirror heater":
+    "espejo termico, retrovisor termico, espejos calefactados, retrovisores calefactados, calefaccion espejos",
+  "radiator fan": "electroventilador, ventilador radiador, ventilador refrigeracion, motoventilador",
+  blower: "ventilador habitaculo, ventilador calefaccion, ventilador interior, motor calefaccion",
+  "aircon compressor": "compresor aire acondicionado, embrague compresor, compresor a/a, compresor clima",
+  "bilge pump": "bomba sentina, bomba achique",
+  "bilge float": "flotador sentina, interruptor sentina",
+  "bilge alarm": "alarma sentina, alarma agua sentina",
+  "bilge blower": "ventilador sentina, extractor sentina, extractor gases",
+  "float switch": "interruptor flotador",
+  "depth sounder": "sonda profundidad, ecosonda, sondador",
+  "rudder position": "angulo timon, indicador timon",
+  "water pump": "bomba agua, bomba agua dulce, bomba agua limpia",
+  "waste tank":
+    "deposito aguas grises, deposito aguas negras, tanque aguas negras, tanque aguas grises, deposito aguas residuales, deposito aguas sucias",
+  "water tank":
+    "deposito agua, tanque agua, deposito agua limpia, deposito agua dulce, deposito aguas limpias",
+  "waste valve": "valvula aguas grises, valvula aguas negras",
+  "air compressor": "compresor aire",
+  "trailer brake": "freno remolque, frenos remolque",
+  "electric brake": "freno electrico, frenos electricos",
+  "trailer sense": "deteccion remolque, presencia remolque",
+  "lift axle": "eje elevable",
+  "hour meter": "cuentahoras, horometro, contador horas, horimetro",
+  "seat switch": "interruptor asiento",
+  "lighter socket": "toma mechero, toma encendedor",
+});
