@@ -6,10 +6,10 @@ import { isMain, root, run } from "./process.mjs";
 const STAMP = join(root, "node_modules", ".pigtail-set-up");
 
 /**
- * Makes the clone ready to run: the packages of the lock file, and for browser tests a Chromium. Does nothing
- * where all is in place already.
+ * Makes the clone ready to run: the packages of the lock file, for browser tests a Chromium, and for the solver's tests
+ * ngspice. Does nothing where all is in place already.
  *
- * @param {{ browser?: boolean }} [need]
+ * @param {{ browser?: boolean, ngspice?: boolean }} [need]
  * @throws Error that says what to do
  */
 export async function setUp(need = {}) {
@@ -17,6 +17,10 @@ export async function setUp(need = {}) {
   if (need.browser) {
     const { needChromium } = await import("./chromium.mjs");
     await needChromium();
+  }
+  if (need.ngspice) {
+    const { offerNgspice } = await import("./ngspice.mjs");
+    await offerNgspice();
   }
 }
 

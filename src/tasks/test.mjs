@@ -81,7 +81,7 @@ const folder = mkdtempSync(join(tmpdir(), "pigtail-test-"));
 /** @type {import("./test-report.mjs").Tally[]} */
 const tallies = [];
 const ready = await attempt(async () => {
-  await setUp({ browser: withBrowser });
+  await setUp({ browser: withBrowser, ngspice: true });
   return { passed: 0, failures: [], skipped: [] };
 });
 tallies.push(ready);

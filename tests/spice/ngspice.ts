@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 
 const HOW_TO_GET_IT =
-  "ngspice did not run. Install it (Debian: `apt-get install ngspice` as root; `node src/tasks/set-up.mjs` does it), " +
+  "ngspice did not run. Install it (Debian: `apt-get install ngspice` as root; `npm test` does it), " +
   "then run the tests again.";
 
 /**

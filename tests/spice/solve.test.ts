@@ -48,7 +48,9 @@ test("and of random nonlinear circuits, to one in ten thousand", () => {
   // A sagging feed can hold a constant-power load at two voltages, and ngspice stops at the first it meets. Led from
   // above, as loads are switched on one after another, it has to come to ours. That this is rare is part of the test.
   expect(elsewhere.length).toBeLessThanOrEqual(3);
-  expect(elsewhere.filter((index) => circuits[index]!.elements.every(({ kind }) => kind !== "power-load"))).toEqual([]);
+  expect(
+    elsewhere.filter((index) => circuits[index]!.elements.every(({ kind }) => kind !== "power-load")),
+  ).toEqual([]);
   const led = runDecks(
     elsewhere.map((index) => {
       const { pulled } = solutions[index]!;

@@ -1,18 +1,19 @@
 import { type Circuit, type CircuitElement, nodesOf } from "./circuit.ts";
 
 /** What each figure of an element must be. Zero ohms are ideal; a load that draws nothing is no error. */
-const LIMITS: { readonly [Kind in CircuitElement["kind"]]: Readonly<Record<string, "any" | "≥ 0" | "> 0">> } = {
-  supply: { emf_V: "any", resistance_ohm: "≥ 0" },
-  output: { emf_V: "≥ 0", resistance_ohm: "> 0", limit_A: "> 0" },
-  resistance: { resistance_ohm: "≥ 0" },
-  switch: { resistance_ohm: "≥ 0" },
-  "current-load": { amps: "≥ 0", minimum_V: "> 0" },
-  "power-load": { power_W: "≥ 0", minimum_V: "> 0" },
-  lamp: { rated_V: "> 0", rated_W: "> 0", cold_ohm: "> 0" },
-  diode: { saturation_A: "> 0", ideality: "> 0", resistance_ohm: "≥ 0" },
-  coil: { resistance_ohm: "> 0", pullIn_V: "> 0", dropOut_V: "≥ 0" },
-  contact: { resistance_ohm: "≥ 0" },
-};
+const LIMITS: { readonly [Kind in CircuitElement["kind"]]: Readonly<Record<string, "any" | "≥ 0" | "> 0">> } =
+  {
+    supply: { emf_V: "any", resistance_ohm: "≥ 0" },
+    output: { emf_V: "≥ 0", resistance_ohm: "> 0", limit_A: "> 0" },
+    resistance: { resistance_ohm: "≥ 0" },
+    switch: { resistance_ohm: "≥ 0" },
+    "current-load": { amps: "≥ 0", minimum_V: "> 0" },
+    "power-load": { power_W: "≥ 0", minimum_V: "> 0" },
+    lamp: { rated_V: "> 0", rated_W: "> 0", cold_ohm: "> 0" },
+    diode: { saturation_A: "> 0", ideality: "> 0", resistance_ohm: "≥ 0" },
+    coil: { resistance_ohm: "> 0", pullIn_V: "> 0", dropOut_V: "≥ 0" },
+    contact: { resistance_ohm: "≥ 0" },
+  };
 
 /**
  * Refuses a circuit that has no meaning, so that nothing behind this has to ask.
@@ -34,7 +35,9 @@ export function checkCircuit(circuit: Circuit): void {
       );
     checkFigures(element, index);
     if (element.kind === "contact" && elements[element.coil]?.kind !== "coil")
-      throw new RangeError(`element ${index} (contact) names element ${element.coil} as its coil; it is none`);
+      throw new RangeError(
+        `element ${index} (contact) names element ${element.coil} as its coil; it is none`,
+      );
     if (element.kind === "coil" && element.dropOut_V > element.pullIn_V)
       throw new RangeError(`element ${index} (coil): dropOut_V is over pullIn_V; expected it under or equal`);
   }

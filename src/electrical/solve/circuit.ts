@@ -135,7 +135,5 @@ export function nodesOf(element: CircuitElement): readonly [number, number] {
 
 /** Whether an element only ties two nodes together, at a fixed difference. */
 export function isIdeal(element: CircuitElement): boolean {
-  return (
-    (element.kind === "supply" || element.kind === "resistance") && element.resistance_ohm < LEAST_ohm
-  );
+  return (element.kind === "supply" || element.kind === "resistance") && element.resistance_ohm < LEAST_ohm;
 }

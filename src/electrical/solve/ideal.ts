@@ -34,8 +34,11 @@ export function tieIdeal(circuit: Circuit): Ideal {
       continue;
     }
     root[Math.max(rootA, rootB)] = Math.min(rootA, rootB);
-    (tied[a] ??= []).push(index);
-    (tied[b] ??= []).push(index);
+    for (const node of [a, b]) {
+      const list = tied[node];
+      if (list) list.push(index);
+      else tied[node] = [index];
+    }
   }
   const group = new Int32Array(nodeCount).fill(-1);
   const order = new Int32Array(nodeCount);

@@ -56,7 +56,9 @@ export function findIslands(circuit: Circuit, ideal: Ideal, pulled: Uint8Array):
     reference: references[index]! < 0 ? null : references[index]!,
     nodeCount: count,
   }));
-  const held = Int32Array.from(firstNode, (node, index) => (references[index]! < 0 ? node : references[index]!));
+  const held = Int32Array.from(firstNode, (node, index) =>
+    references[index]! < 0 ? node : references[index]!,
+  );
   return { island, islands, held };
 }
 

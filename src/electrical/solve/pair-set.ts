@@ -12,8 +12,8 @@ export class PairSet {
 
   /** Adds the pair, in either order. @returns whether it was new */
   add(one: number, other: number): boolean {
-    const low = one < other ? one : other;
-    const high = one < other ? other : one;
+    const low = Math.min(one, other);
+    const high = Math.max(one, other);
     // Exact up to 2^53: room for sixty million nodes.
     const key = low * 0x8000000 + high;
     const slot = this.find(low, high, key);

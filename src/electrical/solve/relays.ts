@@ -13,9 +13,14 @@ export type RelayRest = {
   readonly racing: readonly number[];
 };
 
+/** Rounds in which all relays move at once. A cascade takes one for each relay in line. */
+const MOST_ROUNDS = 256;
+/** Rounds in which some wait: enough to part a thousand pairs that race. */
+const MOST_ROUNDS_APART = 24;
+
 /**
- * Lets relays pull and drop until none changes, all at once in each round. Where that goes round in a circle they are
- * let to change one at a time, and where that does too, those that keep changing are chattering.
+ * Lets relays pull and drop until none changes, all at once in each round. Where that goes round in a circle, some are
+ * made to wait in each round, which ends a race; those that keep changing even so are chattering.
  * @param from [elements] 1 where a coil is pulled to begin with
  */
 export function restRelays(
@@ -24,58 +29,81 @@ export function restRelays(
   from: Uint8Array,
   startVolts: Float64Array | null,
 ): RelayRest {
-  const together = follow(prepared, circuit, from, startVolts, false);
+  const together = moveTogether(prepared, circuit, from, startVolts);
   if (together.moving.length === 0) return { ...together, chattering: [], racing: [] };
-  const single = follow(prepared, circuit, from, startVolts, true);
-  if (single.moving.length === 0) return { ...single, chattering: [], racing: together.moving };
-  const pulled = single.pulled.slice();
-  for (const coil of single.moving) pulled[coil] = 0;
-  const settled = settle(prepared, circuit, pulled, single.settled.volts);
-  return { settled, pulled, chattering: single.moving, racing: [] };
+  const apart = moveApart(prepared, circuit, together);
+  if (apart.moving.length === 0) return { ...apart, chattering: [], racing: together.moving };
+  const pulled = apart.pulled.slice();
+  for (const coil of apart.moving) pulled[coil] = 0;
+  const settled = settle(prepared, circuit, pulled, apart.settled.volts);
+  return { settled, pulled, chattering: apart.moving, racing: [] };
 }
 
-type Followed = {
+type Moved = {
   readonly settled: Settled;
   readonly pulled: Uint8Array;
-  /** Coils that differ somewhere in the circle; empty at rest. */
+  /** Coils that keep changing; empty at rest. */
   readonly moving: readonly number[];
 };
 
-function follow(
+function moveTogether(
   prepared: Prepared,
   circuit: Circuit,
   from: Uint8Array,
   startVolts: Float64Array | null,
-  oneAtATime: boolean,
-): Followed {
+): Moved {
   const { coils } = prepared;
   const met = new Map<string, number>();
   const path: Uint8Array[] = [];
   let pulled = from;
   let settled = settle(prepared, circuit, pulled, startVolts);
-  // States could be met in twice as many ways as there are relays doubled; past this many the circle is not waited for.
-  const mostRounds = 4 * coils.length + 16;
-  for (let round = 0; round < mostRounds; round++) {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
     const key = coils.map((coil) => pulled[coil]).join("");
     const before = met.get(key);
     if (before !== undefined) return { settled, pulled, moving: differing(coils, path.slice(before)) };
     met.set(key, path.length);
     path.push(pulled);
-    const changed = coils.filter((coil) => wants(circuit, coil, pulled, settled.volts) !== pulled[coil]);
+    const changed = changing(prepared, circuit, pulled, settled);
     if (changed.length === 0) return { settled, pulled, moving: [] };
-    pulled = pulled.slice();
-    // The one that is next in line after the last, so that no relay waits for ever.
-    const turn = oneAtATime ? [changed.find((coil) => coil > lastTurn(path, coils)) ?? changed[0]!] : changed;
-    for (const coil of turn) pulled[coil] = 1 - pulled[coil]!;
+    pulled = turned(pulled, changed);
     settled = settle(prepared, circuit, pulled, settled.volts);
   }
   return { settled, pulled, moving: differing(coils, path.slice(path.length >> 1)) };
 }
 
-/** The coil that changed last on a path on which one changes at a time. */
-function lastTurn(path: readonly Uint8Array[], coils: readonly number[]): number {
-  const [one, other] = [path.at(-1), path.at(-2)];
-  return coils.find((coil) => one && other && one[coil] !== other[coil]) ?? -1;
+/** The same from a circle on, but each of its coils waits in every other round or so, by a fixed pattern of its own. */
+function moveApart(prepared: Prepared, circuit: Circuit, circle: Moved): Moved {
+  const circling = new Set(circle.moving);
+  const late: Uint8Array[] = [];
+  let { pulled, settled } = circle;
+  for (let round = 0; round < MOST_ROUNDS_APART; round++) {
+    const changed = changing(prepared, circuit, pulled, settled);
+    if (changed.length === 0) return { settled, pulled, moving: [] };
+    const going = changed.filter((coil) => !circling.has(coil) || !waits(coil, round));
+    // Somebody has to go.
+    pulled = turned(pulled, going.length ? going : changed.slice(0, 1));
+    settled = settle(prepared, circuit, pulled, settled.volts);
+    if (round * 2 >= MOST_ROUNDS_APART) late.push(pulled);
+  }
+  const moving = [
+    ...new Set([...differing(prepared.coils, late), ...changing(prepared, circuit, pulled, settled)]),
+  ];
+  return { settled, pulled, moving: moving.sort((a, b) => a - b) };
+}
+
+/** As good as a coin, but the same each time. */
+function waits(coil: number, round: number): boolean {
+  const mixed = Math.imul(Math.imul(coil + 1, 0x9e3779b1) ^ Math.imul(round + 1, 0x85ebca6b), 0xc2b2ae35);
+  return ((mixed ^ (mixed >>> 15)) & 0x100) !== 0;
+}
+
+const changing = (prepared: Prepared, circuit: Circuit, pulled: Uint8Array, settled: Settled) =>
+  prepared.coils.filter((coil) => wants(circuit, coil, pulled, settled.volts) !== pulled[coil]);
+
+function turned(pulled: Uint8Array, coils: readonly number[]): Uint8Array {
+  const next = pulled.slice();
+  for (const coil of coils) next[coil] = 1 - next[coil]!;
+  return next;
 }
 
 function differing(coils: readonly number[], states: readonly Uint8Array[]): readonly number[] {
@@ -91,40 +119,47 @@ function wants(circuit: Circuit, coil: number, pulled: Uint8Array, volts: Float6
   return across_V < element.dropOut_V ? 0 : pulled[coil]!;
 }
 
-/** Past this many coils times unknowns, each coil is no longer tried by itself. */
-const MOST_TRIED = 300_000;
+/** Up to this many coils times unknowns each coil is tried by itself unasked: some milliseconds of work. */
+const TRIED_UNASKED = 15_000;
 
 /**
  * Coils that would stay the other way, had they been so: those that hold themselves (or hold each other, or are held in
- * by less than would pull them). Each is turned over by itself and watched; in a circuit too large for that, only all
- * at once.
+ * by less than would pull them). Each is turned over by itself and watched; in a large circuit, only all at once.
+ * @param each whether to turn over each; "if-small" leaves it to the size of the circuit
  */
 export function holdingRelays(
   prepared: Prepared,
   circuit: Circuit,
   rest: RelayRest,
+  each: boolean | "if-small",
 ): { readonly coils: readonly number[]; readonly eachTried: boolean } {
   const { coils, ideal } = prepared;
   const found = new Set<number>();
   const watch = (state: Uint8Array) => {
-    const other = follow(prepared, circuit, state, rest.settled.volts, false);
+    const settled = settle(prepared, circuit, state, rest.settled.volts);
+    const next = turned(state, changing(prepared, circuit, state, settled));
+    // Most fall back at once, and where they fall to is known.
+    if (coils.every((coil) => next[coil] === rest.pulled[coil])) return;
+    let other = moveTogether(prepared, circuit, next, settled.volts);
+    // Two that lock each other out only circle when one of them is turned; both have to be.
+    if (other.moving.length > 0)
+      other = moveTogether(prepared, circuit, turned(rest.pulled, other.moving), settled.volts);
     if (other.moving.length > 0) return;
     for (const coil of coils) if (other.pulled[coil] !== rest.pulled[coil]) found.add(coil);
   };
-  const eachTried = coils.length * ideal.groupCount <= MOST_TRIED;
+  const eachTried = each === "if-small" ? coils.length * ideal.groupCount <= TRIED_UNASKED : each;
   if (eachTried) {
     for (const coil of coils) {
-      if (found.has(coil) || rest.chattering.includes(coil)) continue;
-      const state = rest.pulled.slice();
-      state[coil] = 1 - state[coil]!;
-      watch(state);
+      if (!found.has(coil) && !rest.chattering.includes(coil)) watch(turned(rest.pulled, [coil]));
     }
   } else {
-    for (const all of [0, 1]) {
-      const state = rest.pulled.slice();
-      for (const coil of coils) state[coil] = all;
-      watch(state);
-    }
+    for (const all of [0, 1])
+      watch(
+        turned(
+          rest.pulled,
+          coils.filter((coil) => rest.pulled[coil] !== all),
+        ),
+      );
   }
   return { coils: [...found].sort((a, b) => a - b), eachTried };
 }

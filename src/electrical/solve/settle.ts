@@ -190,7 +190,8 @@ function howFar(search: Search): number {
   if (!(slopeHigh > goodEnough)) return 1;
   // Regula falsi, which halves the weight of an end that stays (the Illinois rule).
   for (let round = 0; round < 40; round++) {
-    const part = slopeLow < slopeHigh ? low + ((high - low) * -slopeLow) / (slopeHigh - slopeLow) : (low + high) / 2;
+    const part =
+      slopeLow < slopeHigh ? low + ((high - low) * -slopeLow) / (slopeHigh - slopeLow) : (low + high) / 2;
     const slope = slopeAt(part);
     if (Math.abs(slope) <= goodEnough) return part;
     if (slope > 0) {

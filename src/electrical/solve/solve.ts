@@ -28,6 +28,8 @@ export type Start = {
   readonly pulled?: Uint8Array;
   /** [nodes] saves steps; the answer does not depend on it. */
   readonly volts?: Float64Array;
+  /** Whether to turn over each relay to see if it would hold; costs a solve for each. By itself, in small circuits only. */
+  readonly turnEachRelay?: boolean;
 };
 
 /**
@@ -71,11 +73,12 @@ function solveChecked(prepared: Prepared, circuit: Circuit, start: Start): Solut
   }
   for (let index = 0; index < elements.length; index++) {
     const { kind } = elements[index]!;
-    if (kind === "supply" || kind === "output") amps[index] = 0 - amps[index]!;
+    // Added to 0, so that nothing is ever −0.
+    amps[index] = 0 + (kind === "supply" || kind === "output" ? -amps[index]! : amps[index]!);
     // Rounding only: without a supply nothing flows.
     if (islands.islands[islands.island[nodesOf(elements[index]!)[0]]!]!.reference === null) amps[index] = 0;
   }
-  const holding = holdingRelays(prepared, circuit, rest);
+  const holding = holdingRelays(prepared, circuit, rest, start.turnEachRelay ?? "if-small");
   const solution = {
     volts,
     amps,

@@ -21,8 +21,8 @@ export type Warning =
   | { readonly kind: "relays-race"; readonly coils: readonly number[] }
   /** Each would stay the other way if it had been: a relay that holds itself, or holds while its supply sags. */
   | { readonly kind: "relays-hold"; readonly coils: readonly number[] }
-  /** Too many relays to turn each over; all were at once. */
-  | { readonly kind: "holding-not-searched" }
+  /** Whether relays hold was tried with all of them at once only, not with each: see `Start.turnEachRelay`. */
+  | { readonly kind: "holding-half-searched" }
   /** Newton's method did not come to rest; at the worst node so many amperes go astray. */
   | { readonly kind: "not-settled"; readonly node: number; readonly astray_A: number };
 
@@ -62,7 +62,7 @@ export function findWarnings(
   if (chattering.length) warnings.push({ kind: "relays-chatter", coils: chattering });
   if (racing.length) warnings.push({ kind: "relays-race", coils: racing });
   if (found.holding.coils.length) warnings.push({ kind: "relays-hold", coils: found.holding.coils });
-  if (!found.holding.eachTried) warnings.push({ kind: "holding-not-searched" });
+  if (!found.holding.eachTried) warnings.push({ kind: "holding-half-searched" });
   if (!found.settled) warnings.push({ kind: "not-settled", ...worstNode(circuit, solution) });
   return warnings;
 }
@@ -86,7 +86,11 @@ function fromLoops(circuit: Circuit, loops: readonly IdealLoop[]): readonly Warn
     if (mismatch_V === 0) return { kind: "undivided-current", elements };
     const supplies = elements.filter((index) => circuit.elements[index]!.kind === "supply").length;
     // Two of them are against each other; one alone is shorted by what has no resistance.
-    return { kind: supplies > 1 ? "conflicting-supplies" : "dead-short", elements, amps: Math.abs(mismatch_V) / LEAST_ohm };
+    return {
+      kind: supplies > 1 ? "conflicting-supplies" : "dead-short",
+      elements,
+      amps: Math.abs(mismatch_V) / LEAST_ohm,
+    };
   });
 }
 
@@ -137,7 +141,10 @@ function ofSupply(
   return { kind: "conflicting-supplies", elements: [index, most], amps: -forward };
 }
 
-function worstNode(circuit: Circuit, solution: Omit<Solution, "warnings">): { node: number; astray_A: number } {
+function worstNode(
+  circuit: Circuit,
+  solution: Omit<Solution, "warnings">,
+): { node: number; astray_A: number } {
   const leaving = new Float64Array(circuit.nodeCount);
   for (let index = 0; index < circuit.elements.length; index++) {
     const element = circuit.elements[index]!;

@@ -31,12 +31,19 @@ export function randomCircuit(seed: number, wish: Wish): Circuit {
 const between = (dice: Dice, low: number, high: number): number => low + (high - low) * dice.next();
 /** Spread evenly over the powers of ten, as wires and heaters are. */
 const spread = (dice: Dice, low: number, high: number): number => low * (high / low) ** dice.next();
-const oneOf = <Item>(dice: Dice, items: readonly Item[]): Item => items[Math.floor(dice.next() * items.length)]!;
+const oneOf = <Item>(dice: Dice, items: readonly Item[]): Item =>
+  items[Math.floor(dice.next() * items.length)]!;
 /** Mostly a neighbour of late: harnesses branch, but are long rather than wide. */
 const lateOf = (dice: Dice, nodes: readonly number[]): number =>
   dice.next() < 0.2 ? nodes[0]! : nodes[Math.max(0, nodes.length - 1 - Math.floor(dice.next() * 12))]!;
 
-function growIsland(dice: Dice, wish: Wish, elements: CircuitElement[], first: number, wires: number): number {
+function growIsland(
+  dice: Dice,
+  wish: Wish,
+  elements: CircuitElement[],
+  first: number,
+  wires: number,
+): number {
   let nodeCount = first + 2;
   const grounds = [first];
   const feeds = [first + 1];
@@ -83,7 +90,14 @@ function growIsland(dice: Dice, wish: Wish, elements: CircuitElement[], first: n
       const ends = { from: lateOf(dice, feeds), to: lateOf(dice, grounds) };
       elements.push({ kind: "coil", ...ends, resistance_ohm: 85, pullIn_V: 8, dropOut_V: 1.5 });
       const closedWhen = dice.next() < 0.5 ? "pulled" : "released";
-      elements.push({ kind: "contact", from: lateOf(dice, feeds), to: node, coil, closedWhen, resistance_ohm: 4e-3 });
+      elements.push({
+        kind: "contact",
+        from: lateOf(dice, feeds),
+        to: node,
+        coil,
+        closedWhen,
+        resistance_ohm: 4e-3,
+      });
       feeds.push(node);
     } else if (chance < 0.76 && !wish.passive && fed) {
       const node = nodeCount++;
