@@ -7,7 +7,7 @@ import { canvasOf } from "./canvas-store.ts";
 let arranger: Promise<Arranger> | null = null;
 
 /** The layout engine is large: it is fetched when first needed, or when the page has nothing else to do. */
-function theArranger(): Promise<Arranger> {
+export function theArranger(): Promise<Arranger> {
   arranger ??= import("../../layout/arrange/client.ts").then(({ createArranger }) => createArranger());
   return arranger;
 }

@@ -8,6 +8,7 @@ export type OpenDialog =
   | { readonly kind: "find" }
   | { readonly kind: "help" }
   | { readonly kind: "print" }
+  | { readonly kind: "charts" }
   | {
       readonly kind: "add-connector";
       readonly side: JobSide | null;

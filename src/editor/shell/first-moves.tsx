@@ -37,9 +37,10 @@ export function FirstMoves() {
         </li>
       </ol>
       <div className="first-buttons">
-        <CommandButton id="new-adapter" className="strong-button">
-          New adapter: two connectors
+        <CommandButton id="join-charts" className="strong-button">
+          Join two charts
         </CommandButton>
+        <CommandButton id="new-adapter">New adapter: two connectors</CommandButton>
         <CommandButton id="add-connector">Add a connector</CommandButton>
         <CommandButton id="file-samples">Open a sample</CommandButton>
         <CommandButton id="file-open">Open a file</CommandButton>

@@ -10,6 +10,7 @@ const Find = lazy(find);
 const AddConnector = lazy(() => import("../housing/add-connector.tsx"));
 const KeepConnector = lazy(() => import("../housing/keep-connector.tsx"));
 const PasteRows = lazy(() => import("../housing/paste-rows.tsx"));
+const Charts = lazy(() => import("../charts/charts-screen.tsx"));
 const Print = lazy(() => import("../print/print.tsx"));
 
 /** The two that a person opens by a key and types into at once are fetched when the page has come to rest. */
@@ -28,6 +29,7 @@ export function Dialogs() {
       {open.kind === "help" && <Help />}
       {open.kind === "find" && <Find />}
       {open.kind === "print" && <Print />}
+      {open.kind === "charts" && <Charts />}
       {open.kind === "add-connector" && (
         <AddConnector
           key={open.side ?? "any"}

@@ -2,6 +2,7 @@ import { functionOf } from "../../catalogue/functions.ts";
 import type { Cavity, Connector, Direction, JobSide } from "../../graph/harness.ts";
 import { makeCavity } from "../../graph/make.ts";
 import type { Chart, FunctionReading, Lead } from "../chart.ts";
+import { connectorChart } from "../from-pinout.ts";
 import { sharedFunction } from "./words.ts";
 
 const MOST_TEXT = 400;
@@ -42,43 +43,21 @@ export function cavityOf(lead: Lead, side: JobSide, partners: readonly Lead[] = 
   });
 }
 
-/** A cavity of the harness as a row of a chart; one whose function nobody knows is read by `read` from its words. */
-export function leadOfCavity(
-  cavity: Cavity,
-  index: number,
-  read: (text: string) => FunctionReading = () => ({ candidates: [], certain: false }),
-): Lead {
-  const isKnown = functionOf(cavity.function).id !== "unknown";
-  const unused = cavity.function === "not-used" || cavity.use === "plugged";
-  return {
-    name: cavity.label,
-    label: cavity.label,
-    text: cavity.text,
-    reading: isKnown
-      ? { candidates: unused ? [] : [{ function: cavity.function, share: 1 }], certain: true }
-      : read(cavity.text),
-    colour: cavity.lead?.colour ?? null,
-    colourText: "",
-    area_mm2: typeof cavity.lead?.area_mm2 === "number" ? cavity.lead.area_mm2 : null,
-    current_A: typeof cavity.current_A === "number" ? cavity.current_A : null,
-    fuse_A: typeof cavity.fuse_A === "number" ? cavity.fuse_A : null,
-    direction: cavity.direction,
-    isUnused: unused,
-    kept: [],
-    line: index + 1,
-    source: `${index + 1} ${cavity.label}`,
-  };
-}
-
-/** A connector that is in the harness already, as a chart: lead i is contact i + 1. */
+/**
+ * A connector that is in the harness already, as a chart: lead i is contact i + 1. Where nobody has settled a
+ * function, the chart's own words are read once more.
+ */
 export function chartOfConnector(part: Connector, read?: (text: string) => FunctionReading): Chart {
+  const chart = connectorChart(part);
   const taken = new Set<string>();
-  const leads = part.cavities.map((cavity, index) => {
-    const lead = leadOfCavity(cavity, index, read);
+  const leads = chart.leads.map((lead): Lead => {
     let { name } = lead;
     for (let count = 2; taken.has(name); count++) name = `${lead.name} (${count})`;
     taken.add(name);
-    return name === lead.name ? lead : { ...lead, name };
+    const isOpen = read && lead.reading.candidates.length === 0 && !lead.isUnused && lead.text !== "";
+    if (!isOpen) return name === lead.name ? lead : { ...lead, name };
+    // Words that a person left as "not known" are not taken for settled by reading them again.
+    return { ...lead, name, reading: { ...read(lead.text), certain: false } };
   });
-  return { title: part.chart?.title ?? part.name, leads, notes: [], unread: [] };
+  return { ...chart, leads };
 }

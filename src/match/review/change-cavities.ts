@@ -1,7 +1,7 @@
 import type { Cavity, Connector } from "../../graph/harness.ts";
 import { faceRows } from "../../graph/make.ts";
 import type { Lead } from "../chart.ts";
-import { cavityOf, leadOfCavity, settledFunction } from "./cavities.ts";
+import { cavityOf, chartOfConnector, settledFunction } from "./cavities.ts";
 import { type Review, type SideName, stateOf } from "./review.ts";
 
 type Changes = { cavities: readonly Cavity[]; rows?: number[][] };
@@ -19,6 +19,7 @@ export function mendedCavities(
 ): Changes | null {
   const { leads } = review.charts[side];
   const missing = new Set(review.proposal.missing.filter((one) => one.side === side).map((one) => one.lead));
+  const before = chartOfConnector(part).leads;
   let changed = false;
   const cavities = leads.map((lead, index): Cavity => {
     const old = part.cavities[index];
@@ -26,7 +27,7 @@ export function mendedCavities(
       changed = true;
       return cavityOf(lead, part.belongsTo.side, partnersOf(lead.name));
     }
-    const changes = changesOf(old, lead, index, partnersOf(lead.name));
+    const changes = changesOf(old, before[index]!, lead, partnersOf(lead.name));
     const state = stateOf(review, { side, lead: lead.name });
     if (state === "apart" && old.use === "expected" && !missing.has(lead.name)) changes.use = "optional";
     if (Object.keys(changes).length === 0) return old;
@@ -44,8 +45,7 @@ export function mendedCavities(
 type CavityChanges = { -readonly [Key in keyof Cavity]?: Cavity[Key] };
 
 /** Only what a person corrected is written: the cavity may know more than a row of a chart can hold. */
-function changesOf(old: Cavity, lead: Lead, index: number, partners: readonly Lead[]): CavityChanges {
-  const was = leadOfCavity(old, index);
+function changesOf(old: Cavity, was: Lead, lead: Lead, partners: readonly Lead[]): CavityChanges {
   const changes: CavityChanges = {};
   const differs = (key: keyof Lead) => JSON.stringify(was[key]) !== JSON.stringify(lead[key]);
   if (differs("label") && lead.label) changes.label = lead.label;

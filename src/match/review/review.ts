@@ -221,6 +221,19 @@ export function setAllJoints(review: Review, joint: string): Review {
   };
 }
 
+/**
+ * One lead run through, without a joint: of two leads at most one has a colour or a size of its own, and nobody
+ * has asked for a joint there.
+ */
+export function runsThrough(review: Review, group: Pick<Group, "left" | "right" | "joint">): boolean {
+  if (group.joint !== null || group.left.length + group.right.length !== 2) return false;
+  const charted = SIDES.filter((side) => {
+    const lead = leadOf(review, { side, lead: group[side][0]! });
+    return lead !== undefined && (lead.colour !== null || lead.area_mm2 !== null);
+  });
+  return charted.length < 2;
+}
+
 /** One joint made of what was proposed; nothing where a lead of it is decided otherwise by now. */
 export function acceptGroup(review: Review, pair: Pick<Group, "left" | "right">): Review {
   const refs = SIDES.flatMap((side) => pair[side].map((lead): LeadRef => ({ side, lead })));
@@ -276,4 +289,29 @@ export function withCharts(
       return now[0] === null || now[1] === null ? [] : [pairKey(now[0], now[1])];
     }),
   };
+}
+
+/**
+ * What a person had decided of the same two charts earlier, put on top of what the harness says now: where the
+ * two disagree the harness holds, unless the person had taken that very joint apart.
+ */
+export function carryOver(fresh: Review, old: Review): Review {
+  const undone = new Set(old.refused);
+  let next: Review = {
+    ...fresh,
+    joint: old.joint,
+    refused: [...new Set([...fresh.refused, ...old.refused])],
+    groups: fresh.groups.filter((group) => !pairsOf(group).every((pair) => undone.has(pair))),
+  };
+  for (const group of old.groups) {
+    const added = acceptGroup(next, group);
+    if (added !== next)
+      next = { ...added, groups: added.groups.map((one, at) => (at === next.groups.length ? group : one)) };
+  }
+  for (const side of SIDES) {
+    for (const [lead, fate] of Object.entries(old.fates[side])) {
+      if (stateOf(next, { side, lead }) === "open") next = decide(next, { side, lead }, fate);
+    }
+  }
+  return next;
 }

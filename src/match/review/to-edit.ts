@@ -16,6 +16,7 @@ import {
   leadOf,
   otherSide,
   type Review,
+  runsThrough,
   SIDES,
   type SideName,
   stateOf,
@@ -247,11 +248,7 @@ function makeJoint(maker: Maker, review: Review, group: Group, at: Contacts): vo
   const refs = SIDES.flatMap((side) => group[side].map((lead): LeadRef => ({ side, lead })));
   const contacts = refs.map(at);
   if (contacts.some((one) => one === null)) return;
-  const charted = refs.filter((ref) => {
-    const lead = leadOf(review, ref);
-    return lead && (lead.colour !== null || lead.area_mm2 !== null);
-  });
-  if (refs.length === 2 && charted.length < 2 && group.joint === null) {
+  if (runsThrough(review, group)) {
     maker.make(joinContacts(maker.harness, contacts[0]!, contacts[1]!));
     return;
   }

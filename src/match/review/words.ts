@@ -4,9 +4,9 @@ import type { Lead } from "../chart.ts";
 /** How sure a proposal is, in a word; the figure is for comparing, not for reading. */
 export function sayConfidence(confidence: number | null): string {
   if (confidence === null) return "likely";
-  if (confidence >= 0.95) return "certain";
-  if (confidence >= 0.85) return "nearly certain";
-  return confidence >= 0.7 ? "likely" : "possible";
+  if (confidence >= 0.9) return "certain";
+  if (confidence >= 0.75) return "nearly certain";
+  return confidence >= 0.55 ? "likely" : "possible";
 }
 
 /** What a lead is for, as it was understood: one name, or what it may be. */

@@ -1,0 +1,17 @@
+import type { Chart, ReadCharts } from "../../match/chart.ts";
+import type { Proposal } from "../../match/propose/proposal.ts";
+
+type Sizes = { readonly sizes: "metric" | "awg" };
+
+/** What the page asks of the worker. */
+export type Ask =
+  | ({ readonly kind: "text"; readonly text: string } & Sizes)
+  | ({ readonly kind: "file"; readonly name: string; readonly bytes: ArrayBuffer } & Sizes)
+  | { readonly kind: "propose"; readonly left: Chart; readonly right: Chart };
+
+/** What a file or a text gave. `text` is what it was read from, a sheet's cells parted by tabs. */
+export type ReadAnswer = { readonly read: ReadCharts; readonly text: string };
+
+export type Answer =
+  | { readonly job: number; readonly ok: true; readonly value: ReadAnswer | Proposal }
+  | { readonly job: number; readonly ok: false; readonly why: string };
