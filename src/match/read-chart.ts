@@ -4,6 +4,7 @@ import { squeeze } from "./read/fold.ts";
 import type { ChartColumn } from "./read/heads.ts";
 import { isHtml, readHtml } from "./read/html.ts";
 import { LONGEST_LINE, MOST_ROWS, sourceLines } from "./read/lines.ts";
+import { isOneChart, together } from "./read/one-chart.ts";
 import { type ReadGrid, readGrid } from "./read/read-grid.ts";
 import { findSides } from "./read/sides.ts";
 import { type Grid, unfold, waysToSplit } from "./read/split.ts";
@@ -75,16 +76,19 @@ function tryGrids(
   parts: readonly Grid[],
   options: { readonly sizes: "metric" | "awg"; readonly columns: readonly ChartColumn[] | null },
 ): Try {
-  const grids = parts.map((part) => readGrid(part, options));
+  const apart = parts.map((part) => readGrid(part, options));
+  const grids =
+    apart.length === 2 && isOneChart(apart[0]!, apart[1]!) ? [together(apart[0]!, apart[1]!)] : apart;
   const charts = grids.map(assemble);
   return { grids, charts, worth: charts.reduce((sum, { worth }) => sum + worth, 0) };
 }
 
-function gridsOf(text: string): { readonly grids: readonly Grid[]; readonly remarks: readonly string[] } {
-  const { lines, remarks } = sourceLines(text.replace(/^\ufeff/, ""));
+function gridsOf(given: string): { readonly grids: readonly Grid[]; readonly remarks: readonly string[] } {
+  const text = given.startsWith("\ufeff") ? given.slice(1) : given;
+  const { lines, remarks } = sourceLines(text);
   if (lines.length === 0) return { grids: [], remarks };
   if (isHtml(text.slice(0, 100_000))) {
-    const page = readHtml(text.slice(0, 1_000_000));
+    const page = readHtml(text.slice(0, 600_000), MOST_ROWS);
     return {
       grids: [{ ...page, rows: page.rows.slice(0, MOST_ROWS) }],
       remarks: [...remarks, ...cutRemark(page.rows)],
@@ -94,7 +98,7 @@ function gridsOf(text: string): { readonly grids: readonly Grid[]; readonly rema
 }
 
 function cutRemark(rows: readonly unknown[]): readonly string[] {
-  return rows.length > MOST_ROWS ? [`Only the first ${MOST_ROWS} rows are read of ${rows.length}.`] : [];
+  return rows.length > MOST_ROWS ? [`Only the first ${MOST_ROWS} rows are read.`] : [];
 }
 
 function sheetGrid(rows: readonly (readonly string[])[]): Grid {

@@ -24,7 +24,7 @@ export function assemble(read: ReadGrid): Assembled {
   const directions = directionCells(drafts.map(({ directionCell }) => directionCell));
   const labels = uniqueLabels(drafts, remarks);
   const isTerminals = areTerminals(drafts);
-  const names = new Set<string>(labels.filter((label) => label !== null));
+  const names = new Map(labels.flatMap((label) => (label === null ? [] : [[label, 1] as const])));
   const leads = drafts.map((draft, index): Lead => {
     const { colour, text: colourText, left } = withTracer(draft, colours[index]!, tracers[index]!);
     const own = draft.directionCell === "" ? "unknown" : directions[index]!;
@@ -93,7 +93,7 @@ function uniqueLabels(drafts: readonly Draft[], remarks: string[]): readonly (st
   );
   const isHoused = isRepeated && drafts.some(({ connector }) => connector !== "");
   const wanted = isHoused ? housed : given;
-  const taken = new Set<string>();
+  const taken = new Map<string, number>();
   const again = new Set<string>();
   const result = wanted.map((label) => {
     if (label === null) return null;
@@ -109,11 +109,13 @@ function uniqueLabels(drafts: readonly Draft[], remarks: string[]): readonly (st
   return result;
 }
 
-/** "4", then "4 (2)". */
-function unique(name: string, taken: Set<string>): string {
-  let result = name;
-  for (let count = 2; taken.has(result); count++) result = `${name} (${count})`;
-  taken.add(result);
+/** "4", then "4 (2)". The map counts how often a name was asked for. */
+function unique(name: string, taken: Map<string, number>): string {
+  let count = (taken.get(name) ?? 0) + 1;
+  let result = count === 1 ? name : `${name} (${count})`;
+  while (count > 1 && taken.has(result)) result = `${name} (${++count})`;
+  taken.set(name, count);
+  if (result !== name) taken.set(result, 1);
   return result;
 }
 
@@ -147,8 +149,8 @@ function worthOf(chart: Chart): number {
     if (lead.area_mm2 !== null) worth += 0.4;
     if (lead.current_A !== null) worth += 0.3;
     if (lead.fuse_A !== null) worth += 0.3;
-    worth -= lead.kept.length * 0.25;
-    if (/[\t|;]|\s[–—]\s|: /.test(lead.text)) worth -= 0.3;
+    worth -= lead.kept.length * 0.15;
+    if (/[\t|;]|\s[–—]\s|: |\s\d+[.,]\d+$|^\d+\s(?!v)/i.test(lead.text)) worth -= 0.3;
   }
   return worth;
 }

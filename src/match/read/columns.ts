@@ -1,7 +1,7 @@
 import { METRIC_SIZES_mm2 } from "../../catalogue/conductors.ts";
 import { isDirectionCell } from "./direction.ts";
 import { ampereCell, findCurrent, findFuse, findSize, sizeCell } from "./figures.ts";
-import { type ChartColumn, isDoubtfulLabelHead, readHead } from "./heads.ts";
+import { type ChartColumn, isDoubtfulLabelHead, isVagueHead, readHead } from "./heads.ts";
 import { isLabelSet, labelCell, looksLikeLabel } from "./label.ts";
 import { saysUnused } from "./unused.ts";
 import { colourSpanOf, coloursOf, functionReading } from "./words.ts";
@@ -43,8 +43,9 @@ export function guessColumns(
   const likeness = cells.map(likenessOf);
   const roles: (ChartColumn | null)[] = Array.from({ length: count }, (_, index) => {
     const head = heads?.[index] ?? "";
+    if (/^[([]?m?A[)\]]?$/i.test(head)) return "current";
     const role = head === "" ? null : readHead(head);
-    if (role === null) return null;
+    if (role === null || isVagueHead(head)) return null;
     return contradicts(role, head, likeness[index]!, cells[index]!) ? null : role;
   });
   settleLabels(roles, heads, likeness);
@@ -61,11 +62,12 @@ export function guessColumns(
     if (best >= 0) roles[best] = role;
   };
   take("direction", (like) => like.direction, 0.7);
-  take("colour", (like) => (like.label > 0.9 && like.colour < 1 ? 0 : like.colour), 0.6);
+  take("colour", (like) => (like.label > 0.9 && like.colour < 1 ? 0 : like.colour), 0.5);
   const colour = roles.indexOf("colour");
   const next = likeness[colour + 1];
   if (colour >= 0 && next && roles[colour + 1] === null && next.colour >= 0.6 && !roles.includes("tracer"))
     roles[colour + 1] = "tracer";
+  if (!roles.includes("label")) takeHoused(roles, rows, cells);
   if (!roles.includes("label")) {
     // The first that can be: further right stand wire numbers and sizes.
     const first = likeness.findIndex((like, index) => roles[index] === null && like.label >= 0.8);
@@ -75,6 +77,39 @@ export function guessColumns(
   take("current", (like) => like.current, 0.6);
   take("size", (like) => like.size, 0.6);
   return chooseFunction(roles, rows, likeness);
+}
+
+/** "X1 | 1", "X1 | 2", "X2 | 1": neither column names a lead alone, both together do. */
+function takeHoused(
+  roles: (ChartColumn | null)[],
+  rows: readonly (readonly string[])[],
+  cells: readonly (readonly string[])[],
+): void {
+  for (let at = 0; at + 1 < Math.min(roles.length, 4); at++) {
+    const [housings, labels] = [cells[at]!, cells[at + 1]!];
+    if (roles[at] !== null && roles[at] !== "connector") continue;
+    if (roles[at + 1] !== null || housings.length < 4 || labels.length < housings.length) continue;
+    const distinct = new Set(housings).size;
+    if (distinct < 2 || distinct > housings.length / 2) continue;
+    if (!housings.every(looksLikeHousing) || !labels.every(looksLikeLabel)) continue;
+    const both = rows.map((row) => `${row[at] ?? ""}-${row[at + 1] ?? ""}`);
+    if (!isLabelSet(both)) continue;
+    roles[at] = "connector";
+    roles[at + 1] = "label";
+    return;
+  }
+}
+
+function looksLikeHousing(cell: string): boolean {
+  return housingCell(cell) !== cell || /^[a-z]{1,3}-?\d{1,3}$/i.test(cell);
+}
+
+/** "connector X1" is X1. */
+export function housingCell(cell: string): string {
+  return cell.replace(
+    /^(?:connector|plug|socket|block|stecker|kupplung|buchse|connecteur|fiche|prise|conector|enchufe|connettore|spina|presa|stekker|zlacze|złącze|wtyczka)\s+(?=\S{1,8}$)/i,
+    "",
+  );
 }
 
 function contradicts(role: ChartColumn, head: string, like: Likeness, cells: readonly string[]): boolean {
@@ -112,7 +147,11 @@ function chooseFunction(
   const named = given.flatMap((role, index) => (role === "function" ? [index] : []));
   const free = given.flatMap((role, index) => (role === null && likeness[index]!.filled > 0 ? [index] : []));
   const roles = given.map((role): ChartColumn => role ?? "text");
-  const pool = named.length ? named : free;
+  // "Goes to" is what a lead is for where nothing else says it.
+  const said = given.flatMap((role, index) =>
+    role === "text" && likeness[index]!.filled > 0 ? [index] : [],
+  );
+  const pool = named.length ? named : [...free, ...said].sort((a, b) => a - b);
   const also = named.length ? free : [];
   if (pool.length === 0) return roles;
   const candidates: (readonly number[])[] = pool.map((index) => [index]);
@@ -153,7 +192,7 @@ function worthOf(
 
 function likenessOf(cells: readonly string[]): Likeness {
   if (cells.length === 0) return NOTHING;
-  const said = cells.filter((cell) => !saysUnused(cell));
+  const said = cells.filter((cell) => cell.length < 400 && !saysUnused(cell));
   const share = (fits: (cell: string) => boolean) =>
     said.length ? said.filter(fits).length / said.length : 0;
   const labels = cells.map(labelCell);
@@ -208,10 +247,12 @@ export function colourCell(text: string): string {
 export function bareSize(
   text: string,
 ): { readonly start: number; readonly end: number; readonly value: number } | null {
-  const match = /^\s*(\d{1,2}[.,]\d{1,2}|[1-9]\d?)(?=[\s,/-]+[a-z])/i.exec(text);
+  const match =
+    /^\s*(\d{1,2}[.,]\d{1,2}|[1-9]\d?)(?=[\s,/-]+[a-z])/i.exec(text) ??
+    /(?<=[a-z][\s,/(-]+)(\d{1,2}[.,]\d{1,2})\)?\s*$/i.exec(text);
   const value = match ? Number(match[1]!.replace(",", ".")) : Number.NaN;
   return match && METRIC_SIZES_mm2.some((size) => size === value)
-    ? { start: 0, end: match[0].length, value }
+    ? { start: match.index, end: match.index + match[0].length, value }
     : null;
 }
 

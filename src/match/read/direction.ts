@@ -12,11 +12,15 @@ const COMPOUND_TAKES = /\w(?:eingang|ingang)(?!\w)/;
 const BOTH =
   /(?<!\w)(?:i\/o|in\/out|input\/output|e\/a|e\/s|bidirectional|bidirektional|bidirectionnel)(?!\w)/;
 /** Short words count only where they close the wording or stand in brackets: elsewhere they are prepositions. */
-const CLOSING_OUT = /(?:\(\s*out\s*\)|\[\s*out\s*\]|[^\s].*\sout)\s*$|^out\s*[:)]/;
-const CLOSING_IN = /(?:\(\s*in\s*\)|\[\s*in\s*\]|[^\s].*\sin)\s*$|^in\s*[:)]/;
+const CLOSING_OUT = /(?:\( ?out ?\)|\[ ?out ?\]|(?<=\S )out)$|^out ?[:)]/;
+const CLOSING_IN = /(?:\( ?in ?\)|\[ ?in ?\]|(?<=\S )in)$|^in ?[:)]/;
+
+const ONLY = new RegExp(`^(?:${GIVES}|${TAKES}|bidirectional|bidirektional)$`);
+const LONGEST = 400;
 
 /** What a wording says of the way: "reverse signal input", "12V out"; `unknown` where it does not. */
 export function findDirection(text: string): Direction {
+  if (text.length > LONGEST) return "unknown";
   const plain = squeeze(fold(text));
   if (BOTH.test(plain)) return "both";
   const gives = ANYWHERE_GIVES.test(plain) || COMPOUND_GIVES.test(plain) || CLOSING_OUT.test(plain);
@@ -78,10 +82,7 @@ export function directionCells(cells: readonly string[]): readonly Direction[] {
 
 /** True where a cell says a way and nothing else. */
 export function isDirectionCell(text: string): boolean {
+  if (text.length > 24) return false;
   const plain = squeeze(fold(text));
-  if (plain.length > 16 || plain === "-") return false;
-  return (
-    Object.hasOwn(CELLS, plain) ||
-    new RegExp(`^(?:${GIVES}|${TAKES}|bidirectional|bidirektional)$`).test(plain)
-  );
+  return plain !== "-" && (Object.hasOwn(CELLS, plain) || ONLY.test(plain));
 }

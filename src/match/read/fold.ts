@@ -21,9 +21,10 @@ const OUTSIDE: Readonly<Record<string, string>> = {
  * at the same place of the text.
  */
 export function fold(text: string): string {
+  if (/^[ -~]*$/.test(text)) return text.toLowerCase();
   return text.toLowerCase().length === text.length
-    ? text.toLowerCase().replace(/[^\0-\x7f]/g, foldCharacter)
-    : text.replace(/[^\0-\x7f]|[A-Z]/g, foldCharacter);
+    ? text.toLowerCase().replace(/[^ -~]/g, foldCharacter)
+    : text.replace(/[^ -~]|[A-Z]/g, foldCharacter);
 }
 
 function foldCharacter(character: string): string {
@@ -36,5 +37,6 @@ function foldCharacter(character: string): string {
 
 /** Single blanks, none at the ends. */
 export function squeeze(text: string): string {
+  if (!/^\s|\s$|\s\s|[^\S ]/.test(text)) return text;
   return text.replace(/\s+/g, " ").trim();
 }

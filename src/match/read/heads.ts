@@ -1,4 +1,5 @@
 import { fold, squeeze } from "./fold.ts";
+import { remembering } from "./remember.ts";
 
 /** What a column of a chart holds. `text` is kept as it is; `connector` names the housing that a label belongs to. */
 export type ChartColumn =
@@ -48,7 +49,7 @@ const WORDS: readonly (readonly [ChartColumn, string])[] = [
   ],
   [
     "label",
-    "pin pins pin# # cavity cavities cav contact contacts kontakt kontakte kammer pinnr pin-nr kontaktnr polnr broche broches borne bornes voie voies alveole repere contacto patilla polo contatto contatti piedino cavita cavidad styk styki wyprowadzenie pool contactnr pos position positie posicion posizione pozycja steckplatz stift label platz plot way ways terminal term klemme klemmen kl morsetto klem zacisk aansluiting via pol poles pole",
+    "pin pins pin# # cavity cavities cav contact contacts kontakt kontakte kammer pinnr pin-nr kontaktnr polnr broche broches borne bornes voie voies alveole repere contacto patilla polo contatto contatti piedino cavita cavidad styk styki wyprowadzenie pool contactnr pos position positie posicion posizione pozycja steckplatz stift label platz plot way ways item lp terminal term klemme klemmen kl morsetto klem zacisk aansluiting via pol poles pole",
   ],
   [
     "connector",
@@ -56,7 +57,7 @@ const WORDS: readonly (readonly [ChartColumn, string])[] = [
   ],
   [
     "text",
-    "remark remarks note notes comment comments bemerkung bemerkungen hinweis anmerkung kommentar remarque remarques commentaire observation observations nota notas observaciones observacion osservazioni opmerking opmerkingen uwagi uwaga from to destination source nach von ziel herkunft vers destinazione voltage volts spannung tension tensione spanning napiecie level type part info",
+    "remark remarks note notes comment comments bemerkung bemerkungen hinweis anmerkung kommentar remarque remarques commentaire observation observations nota notas observaciones observacion osservazioni opmerking opmerkingen uwagi uwaga from to goes destination source nach von ziel herkunft vers destinazione voltage volts spannung tension tensione spanning napiecie level type part info",
   ],
 ];
 /** Words that stand beside the others and decide nothing. */
@@ -81,7 +82,7 @@ for (const [role, words] of WORDS)
 const ORDER = WORDS.map(([role]) => role);
 
 /** What a head says of its column; `null` where it holds a word that no head has. */
-export function readHead(cell: string): ChartColumn | null {
+export const readHead: (cell: string) => ChartColumn | null = remembering((cell) => {
   const bare = squeeze(fold(cell)).replace(/[.:*]+(?=\s|$)/g, "");
   if (bare === "" || bare.length > 48) return null;
   const whole = ROLE_OF.get(bare);
@@ -109,7 +110,7 @@ export function readHead(cell: string): ChartColumn | null {
   }
   const role = ORDER.find((known) => found.has(known))!;
   return role === "colour" && second.test(bare) ? "tracer" : role;
-}
+});
 
 /** The columns that a row of heads names; `null` where the row is none. */
 export function readHeads(cells: readonly string[]): readonly ChartColumn[] | null {
@@ -142,9 +143,17 @@ export function isHeadLine(text: string): boolean {
   return roles.size >= 2;
 }
 
+/** Heads such as "Wire" or "Name", which say nothing of what stands below. */
+export function isVagueHead(cell: string): boolean {
+  const words = squeeze(fold(cell))
+    .split(/[^\w]+/)
+    .filter(Boolean);
+  return words.every((word) => BESIDE.has(word)) && readHead(cell) === "text";
+}
+
 /** Heads over labels that name something else on other charts; the column's contents decide. */
 export function isDoubtfulLabelHead(cell: string): boolean {
-  return /^(?:terminals?|klemmen?|kl|bornes?|morsetto|klem|zacisk|no|nr|number|nummer|numero|numer|n°|nº|pos|position|positie|posicion|posizione|pozycja|wire no|circuit no)\.?$/.test(
+  return /^(?:terminals?|klemmen?|kl|bornes?|morsetto|klem|zacisk|item|lp|no|nr|number|nummer|numero|numer|n°|nº|pos|position|positie|posicion|posizione|pozycja|wire no|circuit no)\.?$/.test(
     squeeze(fold(cell)).replace(/\.$/, ""),
   );
 }

@@ -63,12 +63,12 @@ const MOST_CELLS = 60;
  * The tables of a page's source as rows of plain text. What stands outside of them is kept as lines of one cell;
  * scripts, styles and comments are no text.
  */
-export function readHtml(source: string): Grid {
+export function readHtml(source: string, mostRows: number): Grid {
   const rows: Row[] = [];
   const tags =
     /<!--[\s\S]*?(?:-->|$)|<(script|style|head)\b[\s\S]*?(?:<\/\1\s*>|$)|<(\/?)([a-z][a-z\d]*)\b([^<>]*)>/gi;
   let line = 1;
-  let counted = 0;
+  let next = source.indexOf("\n");
   let text = "";
   let textLine = 0;
   let cells: string[] | null = null;
@@ -76,10 +76,7 @@ export function readHtml(source: string): Grid {
   let open: { line: number } | null = null;
   let carried = new Map<number, { text: string; left: number }>();
   const lineAt = (index: number): number => {
-    for (let at = source.indexOf("\n", counted); at >= 0 && at < index; at = source.indexOf("\n", at + 1)) {
-      line++;
-      counted = at + 1;
-    }
+    for (; next >= 0 && next < index; next = source.indexOf("\n", next + 1)) line++;
     return line;
   };
   const flush = () => {
@@ -118,6 +115,7 @@ export function readHtml(source: string): Grid {
   };
   let at = 0;
   for (const tag of source.matchAll(tags)) {
+    if (rows.length > mostRows) break;
     addText(source.slice(at, tag.index), at);
     at = tag.index + tag[0].length;
     const name = tag[3]?.toLowerCase();

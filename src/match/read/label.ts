@@ -1,4 +1,5 @@
 import { fold, squeeze } from "./fold.ts";
+import { remembering } from "./remember.ts";
 
 /** What stands before a cavity's label in charts: stripped, since the housing does not print it. */
 const WORDS =
@@ -6,7 +7,7 @@ const WORDS =
 /** These name a terminal of a device as well, by its DIN 72552 number: what follows counts only if all lines do it. */
 const DOUBTFUL = "terminals?|term|klemme|kl|bornes?|morsetto|klem|zacisk|nr|no|n°|nº|via";
 const NUMBER_WORD = "(?:\\s*(?:no|nr|n°|nº|num|number|nummer|numero|numer)(?![a-z]))?";
-const CODE = "[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?|\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?";
+const CODE = "\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
 const CLOSE = "\\s*[)\\]}]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=-]|$))";
 
 const KEYWORD = new RegExp(
@@ -39,7 +40,7 @@ function reader(pattern: RegExp, group: number, isFree: boolean): Labeller {
     const start = match.index + match[0].lastIndexOf(code);
     const end = match.index + match[0].length;
     if (isFree && isQuantity(code, plain.slice(start + code.length))) return null;
-    const label = squeeze(text.slice(start, start + code.length));
+    const label = labelCell(text.slice(start, start + code.length));
     const opening = match.index === 0 ? "" : text.slice(0, match.index);
     // A bracket that was opened before the label and closed within it leaves nothing behind.
     return {
@@ -100,16 +101,19 @@ function isAlphabet(letters: ReadonlySet<string>): boolean {
   return letters.size >= 3 && Math.max(...places) - letters.size <= 1 + letters.size / 8;
 }
 
+const WORD_FIRST = new RegExp(
+  `^(?:(?:(?:${WORDS}|${DOUBTFUL})(?![a-z])|pin|cav|pos|way)\\.?${NUMBER_WORD}[.:#=\\s]*|#\\s*)(?=[\\w])`,
+);
+
 /** A cell of a label column as the housing prints it: without "pin", brackets, or a closing mark. */
-export function labelCell(text: string): string {
+export const labelCell: (text: string) => string = remembering((text) => {
   const bare = squeeze(text);
-  const word = new RegExp(`^(?:(?:${WORDS}|${DOUBTFUL})\\b\\.?${NUMBER_WORD}[.:#=\\s]*|#\\s*)(?=[\\w])`).exec(
-    fold(bare),
-  );
+  if (bare.length > 60) return bare;
+  const word = WORD_FIRST.exec(fold(bare));
   const cut = word && word[0].length < bare.length ? bare.slice(word[0].length) : bare;
   const open = /^[([{]\s*([^()[\]{}]+?)\s*[)\]}][.:]?$/.exec(cut)?.[1] ?? cut;
   return open.replace(/\s*[.:)\]]+$/, "") || open;
-}
+});
 
 /** True where a cell may be what a housing prints beside a cavity. */
 export function looksLikeLabel(text: string): boolean {
@@ -129,7 +133,8 @@ export function labelRange(text: string): readonly string[] | null {
     const [, before = "", from, again = "", to] = span;
     const first = Number(from);
     const last = Number(to);
-    if ((again !== "" && again !== before) || last <= first || last - first > 60) return null;
+    // "C2-7" is one cavity of the second block.
+    if (again !== before || last <= first || last - first > 60) return null;
     return Array.from({ length: last - first + 1 }, (_, index) => `${before}${first + index}`);
   }
   const parts = text.split(/\s*(?:[,+&;]|\bund\b|\band\b|\bet\b)\s*/);

@@ -6,7 +6,7 @@ export const MOST_ROWS = 2000;
 /** No row of a chart is longer; what is, is shown up to here and not taken apart. */
 export const LONGEST_LINE = 5000;
 /** A chart of 2000 rows stays far below it. */
-const MOST_CHARACTERS = 1_000_000;
+const MOST_CHARACTERS = 600_000;
 
 export type Lines = { readonly lines: readonly Line[]; readonly remarks: readonly string[] };
 
@@ -14,8 +14,9 @@ export type Lines = { readonly lines: readonly Line[]; readonly remarks: readonl
  * The lines of a text that hold something. Large input costs no more than the part that is taken.
  * @returns no lines and one remark where the text is none
  */
-export function sourceLines(text: string): Lines {
-  const junk = whatElse(text);
+export function sourceLines(given: string): Lines {
+  const junk = whatElse(given);
+  const text = given.slice(0, MOST_CHARACTERS + 1);
   if (junk) return { lines: [], remarks: [junk] };
   const lines: Line[] = [];
   const remarks: string[] = [];
@@ -63,6 +64,6 @@ function whatElse(text: string): string | null {
   if (known) return known[1];
   const sample = text.slice(0, 8192);
   if (sample.length < 64) return null;
-  const strange = sample.match(/[\0-\x08\x0e-\x1f\x7f-\x84\x86-\x9f\ufffd]/g)?.length ?? 0;
+  const strange = sample.match(/(?![\t\n\v\f\r\u0085])[\p{Cc}\ufffd]/gu)?.length ?? 0;
   return strange * 12 > sample.length ? "This is no text but the contents of some other kind of file." : null;
 }

@@ -2,6 +2,7 @@ import type { Direction } from "../../graph/harness.ts";
 import { findDirection } from "./direction.ts";
 import { findCurrent, findFuse, findSize } from "./figures.ts";
 import { fold, squeeze } from "./fold.ts";
+import { readHead } from "./heads.ts";
 import type { Labeller } from "./label.ts";
 import { colourSpanOf, functionReading } from "./words.ts";
 
@@ -130,7 +131,7 @@ function withWireWords(text: string, start: number, end: number): readonly [numb
 function tidy(text: string): string {
   let rest = text
     .replace(/\s+/g, " ")
-    .replace(/[([{][\s\ufdd0,;:/-]*[)\]}]/g, TAKEN)
+    .replace(/[([{](?: *|[ ,;:/-]*\ufdd0[ \ufdd0,;:/-]*)[)\]}]/g, TAKEN)
     .replace(/([([{])[\s\ufdd0,;:/]+/g, "$1")
     .replace(/[\s\ufdd0,;:/]+([)\]}])/g, "$1")
     .replace(/[\ufdd0 ]*\ufdd0[\ufdd0 ]*/g, TAKEN);
@@ -141,7 +142,10 @@ function tidy(text: string): string {
   const dash = / -+\ufdd0/.exec(rest);
   if (dash && !isPolarity(rest.slice(0, dash.index)))
     rest = rest.slice(0, dash.index) + rest.slice(dash.index + dash[0].length - 1);
-  return squeeze(rest.replaceAll(TAKEN, " ")).replace(/^[,;:|=–—→]+\s*|\s*[,;:|=–—→]+$/g, "");
+  const words = squeeze(rest.replaceAll(TAKEN, " ")).replace(/^(?:is|ist|est)\s+(?=\S)/i, "");
+  const key = /^(\p{L}{3,16})\s*[:=]\s*(?=\S)/u.exec(words);
+  const said = key && readHead(key[1]!) === "function" ? words.slice(key[0].length) : words;
+  return said.replace(/^[,;:|=–—→]+\s*|\s*[,;:|=–—→]+$/g, "");
 }
 
 /** "LF spk -" then a colour: the dash is a minus where the words without it leave the polarity open. */

@@ -5,6 +5,7 @@ const OPENING =
 
 /** A sentence or a remark, and no row: it says so, or it is as long and ends as sentences do. */
 export function isProse(text: string): boolean {
+  if (text.length > 600) return true;
   const plain = squeeze(fold(text));
   if (plain.length > 300) return true;
   const words = plain.split(" ");
@@ -15,6 +16,7 @@ export function isProse(text: string): boolean {
 
 /** "Page 3", "Seite 2/4", "- 3 -". */
 export function isPageNumber(text: string): boolean {
+  if (text.length > 80) return false;
   const plain = squeeze(fold(text));
   return (
     /^(?:page|p\.|seite|s\.|pagina|pag\.|strona|str\.|sheet|blatt|feuille|hoja|foglio|blad)\s*\d{1,3}(?:\s*(?:\/|of|von|de|di|van|z|sur)\s*\d{1,3})?$/.test(
@@ -28,6 +30,7 @@ const HOUSING =
 
 /** A line over rows, such as "Connector B (brown)", "Speakers:", "# Power". */
 export function isHeading(text: string): boolean {
+  if (text.length > 200) return false;
   const plain = squeeze(fold(text));
   if (/^#{1,6}\s+\S/.test(plain) || /^[=*_-]{2,}\s*\S.*\S\s*[=*_-]{2,}$/.test(plain)) return true;
   if (/^[^:=\t]{2,40}:$/.test(plain)) return true;

@@ -71,7 +71,7 @@ function mannerOf(section: Section, options: GridOptions, isWhole: boolean): Man
   const heads = isWhole ? null : (section.head?.cells ?? null);
   const columns: readonly ChartColumn[] =
     options.columns ?? (isWhole ? ["function"] : guessColumns(table, heads));
-  const sizes = heads?.some((head) => /awg|gauge/i.test(head))
+  const sizes = heads?.some((head) => /awg|gauge|guage|\bga\b/i.test(head))
     ? "awg"
     : heads?.some((head) => /mm/i.test(head))
       ? "metric"
@@ -104,7 +104,8 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
   const isLead = joined.map(({ row }, index) => {
     const draft = drafts[index];
     if (!draft || isPageNumber(row.source)) return false;
-    if (draft.label !== null) return !isPreface || row.cells.filter(Boolean).length > 1;
+    if (draft.label !== null)
+      return !isPreface || (row.cells.filter(Boolean).length > 1 && looksLikeLabel(draft.label));
     if (isPreface) return false;
     const isColoured = colours[index] !== null && texts[index] !== "";
     if (isColoured)

@@ -1,6 +1,6 @@
 import type { Direction } from "../../graph/harness.ts";
 import type { FunctionReading } from "../chart.ts";
-import { bareSize, colourCell } from "./columns.ts";
+import { bareSize, colourCell, housingCell } from "./columns.ts";
 import { findDirection } from "./direction.ts";
 import type { Draft } from "./draft.ts";
 import { ampereCell, findSize, sizeCell } from "./figures.ts";
@@ -25,6 +25,7 @@ const UNUSED: FunctionReading = { candidates: [{ function: "not-used", share: 1 
 export function readRow(row: Row, manner: Manner): Draft {
   const { columns, labellers } = manner;
   const hasColour = columns.includes("colour");
+  const filled = row.cells.filter(Boolean).length;
   let label: string | null = null;
   let connector = "";
   let colourText = "";
@@ -41,15 +42,20 @@ export function readRow(row: Row, manner: Manner): Draft {
     if (cell === "") continue;
     const role = columns[index] ?? "text";
     if (role === "label" && label === null) {
-      if (looksLikeLabel(cell) || (cell.length <= 14 && cell.split(" ").length <= 2)) label = labelCell(cell);
+      if (
+        looksLikeLabel(cell) ||
+        (filled > 1 && cell.length <= 14 && (/^\S+$/.test(cell) || /^\S+ \d+\S*$/.test(cell)))
+      )
+        label = labelCell(cell);
       else words.push(cell);
     } else if (role === "connector" && connector === "") {
-      connector = cell;
+      connector = housingCell(cell);
       kept.push(cell);
     } else if (role === "colour" && colourText === "") {
       const size = findSize(cell) ?? bareSize(cell);
       if (size) area_mm2 ??= size.value;
-      if (!isStroke(cell)) colourText = colourCell(cell);
+      if (saysUnused(cell) && !isStroke(cell)) words.push(cell);
+      else if (!isStroke(cell)) colourText = colourCell(cell);
     } else if (role === "tracer" && tracerText === "") {
       if (!isStroke(cell)) tracerText = colourCell(cell);
     } else if (role === "size") {

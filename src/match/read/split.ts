@@ -19,6 +19,10 @@ export function isRule(text: string): boolean {
 
 const cell = (text: string): string => squeeze(text.normalize("NFC").replace(/\*\*|`/g, ""));
 
+/** What is longer, or has more cells, is no row of a chart; it is kept as it is. */
+const LONGEST_ROW = 1500;
+const MOST_CELLS = 48;
+
 /** The ways in which the lines of a text may be meant to be read as a table, and one that takes each line whole. */
 export function waysToSplit(given: readonly Line[]): readonly Grid[] {
   const lines = withoutBullets(given);
@@ -34,10 +38,16 @@ export function waysToSplit(given: readonly Line[]): readonly Grid[] {
     grids.push(toGrid("tab", joined, (text) => splitQuoted(text, "\t")));
     if (content.some(({ text }) => /\S\t\t+\S/.test(text))) offer("tabs", (text) => text.trim().split(/\t+/));
   }
+  const parting = commaThatParts(content);
   for (const separator of [";", "|", ","]) {
-    if (share((text) => text.includes(separator)) < (separator === "|" ? 0.3 : 0.4)) continue;
+    const parts = (text: string) => (separator === "," ? parting.test(text) : text.includes(separator));
+    if (share(parts) < (separator === "|" ? 0.3 : 0.4)) continue;
     const joined = joinQuoted(lines, separator);
-    grids.push(toGrid(separator, joined, (text) => splitQuoted(outerBars(text, separator), separator)));
+    const split = (text: string) =>
+      separator === "," && !text.includes('"')
+        ? text.split(parting)
+        : splitQuoted(outerBars(text, separator), separator);
+    grids.push(toGrid(separator, joined, split));
   }
   if (tabs < 0.3 && share((text) => /\S {2,}\S/.test(text)) >= 0.35) {
     const gutters = byGutters(lines);
@@ -66,10 +76,19 @@ function toGrid(kind: string, lines: readonly Line[], split: (text: string) => r
   const indents = lines.map(({ text }) => indentOf(text)).sort((a, b) => a - b);
   const usual = indents[Math.floor(indents.length / 4)] ?? 0;
   const rows = lines.map(({ line, text }): Row => {
-    const cells = isRule(text) ? [text.trim()] : split(text).map(cell);
+    const cells = isRule(text) || text.length > LONGEST_ROW ? [text.trim()] : split(text).map(cell);
+    if (cells.length > MOST_CELLS) cells.splice(0, cells.length, cell(text));
     return { line, source: text, cells, isIndented: indentOf(text) >= usual + 2 };
   });
   return { kind, rows };
+}
+
+/** Where commas have blanks behind them, those between figures are of decimals: "schwarz 1,5 mm², Masse". */
+function commaThatParts(lines: readonly Line[]): RegExp {
+  const text = lines.map((line) => line.text).join("\n");
+  const others = text.match(/(?<!\d),|,(?!\d)/g)?.length ?? 0;
+  const spaced = text.match(/, |,$/gm)?.length ?? 0;
+  return others === 0 || spaced >= others * 0.6 ? /(?<!\d),|,(?!\d)/ : /,/;
 }
 
 function indentOf(text: string): number {
@@ -158,16 +177,7 @@ function byGutters(lines: readonly Line[]): Grid | null {
       else if ((text[at - 1] ?? " ") === " " || (text[at + 1] ?? " ") === " ") wide[at]!++;
     }
   }
-  const allowed = Math.floor(table.length * 0.04);
-  const starts: number[] = [];
-  let inside = false;
-  for (let at = 0; at < width; at++) {
-    const isGutter = ink[at]! <= allowed && wide[at]! >= table.length * 0.3;
-    if (!isGutter && !inside && ink[at]! > allowed) {
-      starts.push(at);
-      inside = true;
-    } else if (isGutter) inside = false;
-  }
+  const starts = startsOfRule(lines) ?? startsOfInk(table, ink, wide);
   if (starts.length < 2) return null;
   return toGrid("gutters", lines, (text) => {
     const cuts = starts.slice(1).map((start) => text.lastIndexOf(" ", start) + 1 || start);
@@ -177,6 +187,32 @@ function byGutters(lines: readonly Line[]): Grid | null {
     const pieces = text.trim().split(/\s{2,}/);
     return pieces.length === starts.length ? pieces : cuts.length ? pieces : [text];
   });
+}
+
+/** The columns that a line of dashes under the heads draws: "---- ------- -----". */
+function startsOfRule(lines: readonly Line[]): readonly number[] | null {
+  const rule = lines.find(({ text }) => isRule(text) && /^\s*[-=]{2,}(?:\s+[-=]{2,})+\s*$/.test(text));
+  return rule ? [...rule.text.matchAll(/[-=]+/g)].map(({ index }) => index) : null;
+}
+
+function startsOfInk(table: readonly Line[], ink: Uint16Array, wide: Uint16Array): readonly number[] {
+  const allowed = Math.floor(table.length * 0.04);
+  const starts: number[] = [];
+  let gap = 2;
+  let isInside = false;
+  for (let at = 0; at < ink.length; at++) {
+    if (ink[at]! <= allowed && wide[at]! >= table.length * 0.3) {
+      isInside = false;
+      gap++;
+    } else if (!isInside && ink[at]! > allowed) {
+      // A single blank in the longest cell of a column parts nothing: a column has more cells than one.
+      const begun = table.filter(({ text }) => (text[at] ?? " ") !== " ").length;
+      if (gap > 1 || begun >= Math.max(2, table.length * 0.2)) starts.push(at);
+      isInside = true;
+      gap = 0;
+    }
+  }
+  return starts;
 }
 
 /** One line that tells several cavities: "1=GND, 2=+12V, 3=CAN H" becomes a line each. */
