@@ -58,7 +58,7 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "heater-control",
     "auxiliary heater",
-    "heater auxiliary control? feed? signal? | heater switch signal? | heater@0.6 feed? | heater timer",
+    "heater auxiliary control? feed? signal? | heater turnon signal? | heater switch signal? | heater@0.6 feed? | heater timer",
   ),
   driven("inverter-control", "inverter control", "inverter control? switch? remote? turnon? signal?"),
   driven("solar-input", "solar panel +", "solar plus? feed? panel? input?", ["solar"]),

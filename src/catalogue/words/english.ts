@@ -7,7 +7,7 @@ export const ENGLISH = {
   front: "front, frt, frnt, fwd, forward, f",
   rear: "rear, rr., aft, back, bk., r",
   left: "left, lh, lft, lhs, l, nearside, n/s",
-  right: "right, rh, rght, rt, rhs, r, offside, o/s",
+  right: "right, rite, rh, rght, rt, rhs, r, offside, o/s",
   centre: "centre, center, ctr, cntr, cen",
   driver: "driver*, drv",
   passenger: "passenger*, pass",
@@ -371,7 +371,8 @@ export const ENGLISH = {
   implement: "implement",
   hitch: "hitch, linkage",
   // Nothing there.
-  notused: "not used, unused, notused, not-used, no use, not in use, n/u, nu, do not use, vacant, not fitted",
+  notused:
+    "not used, nothing fitted, nothing, nothing here, no wire fitted, unused, notused, not-used, no use, not in use, n/u, nu, do not use, vacant, not fitted",
   notconnected:
     "not connected, n/c, nc, n.c., no connection, unconnected, no connect, n.c, not assigned, unassigned, no wire, blank, none, n/a, na",
   reserved: "reserved, rsvd, for future use",

@@ -60,11 +60,11 @@ function terminalIn(plain: string, form: RegExp): string | null {
 
 function readWords(plain: string): FunctionReading {
   const { alternatives, unknown } = ideasOf(plain);
-  let best: Scored = { coverage: 0, candidates: [] };
-  for (const ideas of alternatives) {
-    const scored = score(new Set(ideas), unknown.length);
-    if (scored.coverage > best.coverage + 1e-9) best = scored;
-  }
+  const scored = alternatives.map((ideas) => score(new Set(ideas), unknown.length));
+  const most = Math.max(0, ...scored.map((one) => one.coverage));
+  // Senses that explain the words equally well (a word of two languages) stand beside each other.
+  const equals = scored.filter((one) => one.coverage > most - 1e-9 && one.candidates.length > 0);
+  const best: Scored = { coverage: most, candidates: shares(merge(equals.map((one) => one.candidates))) };
   if (best.candidates.length === 0) {
     const [ideas] = alternatives;
     return ideas?.length ? unfinished(new Set(ideas)) : NOTHING;
@@ -108,6 +108,12 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
     if (share > 0.02) weighed.push({ function: name, share });
   }
   return { coverage: most / total, candidates: shares(weighed) };
+}
+
+function merge(lists: readonly (readonly Candidate[])[]): readonly Candidate[] {
+  const sums = new Map<string, number>();
+  for (const one of lists.flat()) sums.set(one.function, (sums.get(one.function) ?? 0) + one.share);
+  return [...sums].map(([name, share]) => ({ function: name, share }));
 }
 
 function weigh(ideas: Iterable<Idea>): number {
