@@ -18,7 +18,7 @@ function add(written: string, ideas: readonly Idea[]): void {
   if (word === "") return;
   const target = isStem ? stems : words;
   const known = target.get(word);
-  const same = known?.some((one) => one.length === ideas.length && one.every((idea) => ideas.includes(idea)));
+  const same = known !== undefined && isAmong(ideas, known);
   if (!known) target.set(word, [[...ideas]]);
   else if (!same) known.push([...ideas]);
   longestPhrase = Math.max(longestPhrase, word.split(" ").length);
@@ -144,10 +144,13 @@ export function misspelt(word: string): Alternatives | null {
     }
   }
   const meanings = found.map((known) => words.get(known)!);
-  const [first] = meanings;
-  if (!first) return null;
-  const isOne = meanings.every((one) => JSON.stringify(one) === JSON.stringify(first));
-  return isOne ? first : null;
+  const [first, ...others] = meanings;
+  // Nearest words of several languages mean one thing when they share a sense.
+  return first && others.every((one) => one.some((sense) => isAmong(sense, first))) ? first : null;
+}
+
+function isAmong(sense: readonly Idea[], senses: Alternatives): boolean {
+  return senses.some((one) => one.length === sense.length && one.every((idea) => sense.includes(idea)));
 }
 
 function isExchanged(word: string, known: string): boolean {

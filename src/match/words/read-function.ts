@@ -14,6 +14,9 @@ const MOST_UNKNOWN = 3;
 /** How fast a wording that explains less loses against one that explains more. */
 const STEEPNESS = 7;
 
+/** What a sense in a further language weighs against the first. */
+const OTHER_LANGUAGE = 0.2;
+
 const remembered = new Map<string, FunctionReading>();
 
 /**
@@ -62,9 +65,10 @@ function readWords(plain: string): FunctionReading {
   const { alternatives, unknown } = ideasOf(plain);
   const scored = alternatives.map((ideas) => score(new Set(ideas), unknown.length));
   const most = Math.max(0, ...scored.map((one) => one.coverage));
-  // Senses that explain the words equally well (a word of two languages) stand beside each other.
+  // Senses that explain the words equally well (a word of two languages) stand beside each other; English words
+  // come first, for charts of every country borrow their short forms.
   const equals = scored.filter((one) => one.coverage > most - 1e-9 && one.candidates.length > 0);
-  const best: Scored = { coverage: most, candidates: shares(merge(equals.map((one) => one.candidates))) };
+  const best: Scored = { coverage: most, candidates: merge(equals.map((one) => one.candidates)) };
   if (best.candidates.length === 0) {
     const [ideas] = alternatives;
     return ideas?.length ? unfinished(new Set(ideas)) : NOTHING;
@@ -111,9 +115,15 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
 }
 
 function merge(lists: readonly (readonly Candidate[])[]): readonly Candidate[] {
+  if (lists.length < 2) return lists[0] ?? [];
   const sums = new Map<string, number>();
-  for (const one of lists.flat()) sums.set(one.function, (sums.get(one.function) ?? 0) + one.share);
-  return [...sums].map(([name, share]) => ({ function: name, share }));
+  for (const [index, list] of lists.entries()) {
+    for (const one of list) {
+      const share = one.share * (index === 0 ? 1 : OTHER_LANGUAGE);
+      sums.set(one.function, (sums.get(one.function) ?? 0) + share);
+    }
+  }
+  return shares([...sums].map(([name, share]) => ({ function: name, share })));
 }
 
 function weigh(ideas: Iterable<Idea>): number {
