@@ -23,7 +23,7 @@ export const DUTCH: Words = {
     interior: "binnen, interieur, inwendig",
     second: "tweede, secundair, 2e, 2de",
     third: "derde, 3e, 3de",
-    "1": "eerste, 1e, 1ste, een",
+    "1": "eerste, 1e, 1ste",
     "2": "twee",
     // Polarity and level.
     plus: "plus, positief, positieve, pluspool",
@@ -290,7 +290,7 @@ export const DUTCH: Words = {
     coding: "codering, codeer",
     breakaway: "losbreek, losbreekschakelaar, breekkabel, losbreekrem",
     jack: "neuswiel, steunpoot, steunpoten",
-    axle: "as",
+
     lift: "liftas, hef, lift",
     valve: "klep, ventiel, magneetklep, afsluiter",
     winch: "lier",

@@ -29,7 +29,8 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "engine run": "moteur tournant",
   "stop engine": "arret moteur, stop moteur, coupure moteur",
   "ignition coil": "bobine allumage",
-  "position lamp": "feu position, feux position, feu veilleuse, feux veilleuse, lanterne, lanternes",
+  "position lamp":
+    "feu position, feux position, feu veilleuse, feux veilleuse, lanterne, lanternes, veilleuse, veilleuses, veil",
   "parking lamp": "feu stationnement, feux stationnement",
   "tail lamp":
     "feu arriere, feux arriere, feux arrieres, lanterne arriere, lanternes arriere, feu ar, feux ar, feu arr",

@@ -147,7 +147,18 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "navigation lamp": "positionslaterne, positionslaternen, seelicht, fahrtlicht",
   "loading lamp": "laderaumscheinwerfer",
   "lock door":
-    "zv schliessen, zv verriegeln, zv zu, turen verriegeln, tueren verriegeln, zentralverriegelung schliessen",
+    "zv schliessen, zv verriegeln, zv zu, turen verriegeln, tueren verriegeln, zentralverriegelung schliessen, turen zu, verriegelung zu",
   "unlock door":
-    "zv offnen, zv oeffnen, zv entriegeln, zentralverriegelung offnen, zentralverriegelung oeffnen",
+    "zv offnen, zv oeffnen, zv entriegeln, zentralverriegelung offnen, zentralverriegelung oeffnen, zv auf, turen auf, verriegelung auf",
+  "left open": "links auf",
+  "right open": "rechts auf",
+  "left close": "links zu",
+  "right close": "rechts zu",
+  "window down": "fenster auf, fensterheber auf",
+  "window up": "fenster zu, fensterheber zu",
+  "step output": "trittstufe aus",
+  "step input": "trittstufe ein",
+  "winch output": "winde aus, seilwinde aus",
+  "winch input": "winde ein, seilwinde ein",
+  "windlass up": "ankerwinde auf",
 });

@@ -3,8 +3,8 @@ import { phrasesByMeaning } from "./phrases.ts";
 /** Italian phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const ITALIAN_PHRASES = phrasesByMeaning({
   "front left": "ant sx, sx ant, as., a sx, ant sin",
-  "front left plus": "as+",
-  "front left minus": "as-",
+  "front left plus": "as+, as +",
+  "front left minus": "as-, as -",
   "front right": "ant dx, dx ant, a dx, ant des",
   "front right plus": "ad+",
   "front right minus": "ad-",
@@ -172,4 +172,13 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
   "lighter socket": "presa accendisigari",
   "tip up": "ribaltabile su, cassone su",
   "tip down": "ribaltabile giu, cassone giu",
+  "left up": "sinistro su, sx su, sinistra su",
+  "right up": "destro su, dx su, destra su",
+  "taillift up": "sponda su, sponda idraulica su, sponda montacarichi su, montacarichi su",
+  "windlass up": "salpancora su, salpa ancora su",
+  "trim up": "trim su",
+  "window up": "alzacristallo su, alzavetro su, finestrino su, vetro su",
+  "lift up": "sollevatore su",
+  "speaker front left": "altoparlante as",
+  navigation: "di via",
 });

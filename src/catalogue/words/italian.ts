@@ -5,10 +5,10 @@ import { ITALIAN_PHRASES } from "./italian-phrases.ts";
 export const ITALIAN: Words = {
   ideas: {
     // Where.
-    front: "anterior*, anteriore, anteriori, ant, davanti, frontale",
-    rear: "posterior*, posteriore, posteriori, post, dietro, retro",
-    left: "sinistr*, sinistro, sinistra, sinistri, sx, sin, s.x",
-    right: "destr*, destro, destra, destri, dx, des, d.x",
+    front: "anteriore, anteriori, ant, davanti, frontale",
+    rear: "posteriore, posteriori, post, dietro, retro",
+    left: "sinistro, sinistra, sinistri, sx, sin, s.x",
+    right: "destro, destra, destri, dx, d.x",
     centre: "centrale, centro, mediano",
     driver: "guidatore, conducente, lato guida, autista",
     passenger: "passeggero, pass",
@@ -126,7 +126,7 @@ export const ITALIAN: Words = {
     telltale: "spia, spie, lampada spia",
     malfunction: "avaria, guasto, anomalia",
     led: "diodo",
-    navigation: "navigazione, navig, via",
+    navigation: "navigazione, navig",
     stern: "poppa, coronamento",
     masthead: "albero, testa albero, testa d'albero, testalbero",
     steaming: "luce motore",
@@ -204,7 +204,7 @@ export const ITALIAN: Words = {
     release: "rilascio, sgancio",
     window:
       "finestrino, finestrini, alzacristallo, alzacristalli, alzavetro, alzavetri, vetro, vetri, cristallo, alza cristallo, alza vetri, alza cristalli, finestra",
-    up: "su, salita, alza, sale, sollevamento, alzata, in su, salire",
+    up: "salita, alza, sale, sollevamento, alzata, in su, salire",
     down: "giu, discesa, abbassa, scende, abbassamento, in giu, scendere, abbassare",
     mirror: "specchio, specchi, specchietto, specchietti, retrovisore, retrovisori",
     heater:

@@ -35,7 +35,8 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "high beam":
     "drogowe, drogowych, swiatla drogowe, swiatlo drogowe, swiatel drogowych, dlugie, dlugich, swiatla dlugie",
   "headlamp flash": "blysk swiatlami, blyskanie swiatlami, mruganie drogowymi",
-  "daytime lamp": "jazdy dziennej, swiatla dzienne, swiatla jazdy dziennej",
+  "daytime lamp":
+    "jazdy dziennej, swiatla dzienne, swiatla jazdy dziennej, do jazdy dziennej, swiatla do jazdy dziennej",
   "fog front lamp": "halogeny, halogen przedni, halogeny przednie",
   "tail lamp": "swiatlo tylne, swiatla tylne, lampa tylna, lampy tylne, tylna lampa, tylne swiatla",
   "clearance lamp": "swiatlo obrysowe, swiatla obrysowe, swiatlo gabarytowe",
@@ -110,7 +111,8 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "bilge pump": "pompa zezowa, pompy zezowej",
   "float switch": "wylacznik plywakowy, wlacznik plywakowy, czujnik plywakowy",
   "water pump": "pompa wody, pompy wody, pompka wody",
-  "waste tank": "zbiornik sciekow, zbiornika sciekow, zbiornik szarej wody, zbiornik brudnej wody",
+  "waste tank":
+    "zbiornik sciekow, zbiornika sciekow, zbiornik szarej wody, zbiornik brudnej wody, zbiornik wody szarej, zbiornika wody szarej",
   "water tank": "zbiornik wody, zbiornika wody, zbiornik czystej wody",
   "air compressor": "sprezarka powietrza, kompresor powietrza",
   "trailer brake": "hamulec przyczepy, hamulce przyczepy",

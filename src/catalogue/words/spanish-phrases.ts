@@ -2,12 +2,12 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** Spanish phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const SPANISH_PHRASES = phrasesByMeaning({
-  "front left": "del izq, di, izq del, d izq, del iz",
-  "front left plus": "di+",
-  "front left minus": "di-",
-  "front right": "dd, del der, der del, d der, del dcho, del dcha",
+  "front left": "del izq, izq del, d izq, del iz",
+  "front left plus": "di+, di +",
+  "front left minus": "di-, di -",
+  "front right": "dd, del der, der del, d der, del dcho, del dcha, delantero der, delantera der",
   "rear left": "ti, tras izq, izq tras, t izq",
-  "rear right": "td, tras der, der tras, t der, tras dcho, tras dcha",
+  "rear right": "td, tras der, der tras, t der, tras dcho, tras dcha, trasero der, trasera der",
   "constant plus":
     "positivo permanente, positivo directo, positivo constante, positivo fijo, + permanente, + directo, positivo continuo",
   "ignition plus":
@@ -158,4 +158,11 @@ export const SPANISH_PHRASES = phrasesByMeaning({
   "hour meter": "cuentahoras, horometro, contador horas, horimetro",
   "seat switch": "interruptor asiento",
   "lighter socket": "toma mechero, toma encendedor",
+  "speaker front left": "altavoz di, parlante di",
+  "speaker right": "altavoz der, parlante der",
+  "right plus": "der +",
+  "right minus": "der -",
+  "lamp right": "luz der",
+  "position right": "posicion der",
+  "window right": "ventana der, elevalunas der",
 });
