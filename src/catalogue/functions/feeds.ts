@@ -68,7 +68,7 @@ export const FEEDS: readonly WireFunction[] = [
     "starter-signal",
     "starter signal",
     "feed",
-    "start signal? feed? | starter signal? feed? solenoid? | start starter | start motor | ignition start@0.1",
+    "start signal? feed? key? switch? output? | starter signal? feed? solenoid? | start starter | start motor | ignition start@0.1",
     { ...SUPPLY, liveIn: ["crank"], din72552: "50", synonyms: ["crank", "start"] },
   ),
   define(
@@ -85,11 +85,17 @@ export const FEEDS: readonly WireFunction[] = [
     "amplifier feed plus? volts? constant? battery? | amplifier battery plus? | amplifier plus@0.5 volts? | amplifier@0.35 volts? plus?",
     { ...SUPPLY, liveIn: LIVE_STATES, synonyms: ["amp power"] },
   ),
-  define("refrigerator-feed", "refrigerator feed", "feed", "refrigerator feed? volts? switched? plus?", {
-    ...SUPPLY,
-    liveIn: ["run"],
-    synonyms: ["fridge"],
-  }),
+  define(
+    "refrigerator-feed",
+    "refrigerator feed",
+    "feed",
+    "refrigerator feed? volts? switched? plus? ignition? run? accessory?",
+    {
+      ...SUPPLY,
+      liveIn: ["run"],
+      synonyms: ["fridge"],
+    },
+  ),
   define(
     "trailer-charge",
     "trailer battery charge",
@@ -129,7 +135,7 @@ export const FEEDS: readonly WireFunction[] = [
     "alternator-lamp",
     "charge-lamp signal D+",
     "control",
-    "alternator lamp charge? | charge lamp signal? alternator? | dplus alternator? signal? | alternator exciter signal? | exciter | alternator run signal | alternator dplus | engine run signal",
+    "alternator lamp charge? | charge lamp signal? alternator? | dplus alternator? signal? | alternator exciter signal? | exciter | alternator run signal | engine run signal? | alternator dplus | engine run signal",
     { ...SUPPLY, liveIn: ["run"], din72552: "D+", synonyms: ["d+", "charge lamp"] },
   ),
   define("alternator-field", "alternator field", "control", "alternator field | field | dfield", {
@@ -185,7 +191,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground",
     "ground",
     "ground",
-    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? | battery minus | minus@0.5 volts? | zerovolts | feed minus | engine ground | ground plus@0.1",
+    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? return? | battery minus | minus@0.5 volts? | zerovolts | feed minus | engine ground | ground plus@0.1",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -251,11 +257,17 @@ export const GROUNDS: readonly WireFunction[] = [
       synonyms: ["ground for 10"],
     },
   ),
-  define("camera-ground", "camera ground", "ground", "camera ground feed? | camera minus feed?", {
-    ...TO_GROUND,
-    givenBy: "equipment",
-    synonyms: [],
-  }),
+  define(
+    "camera-ground",
+    "camera ground",
+    "ground",
+    "camera ground feed? reverse? | camera minus feed? reverse?",
+    {
+      ...TO_GROUND,
+      givenBy: "equipment",
+      synonyms: [],
+    },
+  ),
   define(
     "amplifier-ground",
     "amplifier ground",

@@ -6,7 +6,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "illumination",
     "illumination",
     "lighting",
-    "illumination dash? lamp? plus? feed? switch? radio? volts? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.6 | dimmer@0.6 volts? | parking lamp@0.15 | headlamp@0.1 | headlamp volts",
+    "illumination dash? lamp? plus? feed? switch? radio? volts? position? parking? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.5 | dash illumination dimmer@0.5 | dimmer feed@0.6 | dimmer@0.6 volts? | parking lamp@0.15 | headlamp@0.1 | headlamp volts",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
@@ -36,7 +36,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "stop-lamp",
     "stop lamp",
     "lighting",
-    "stop lamp signal? feed? switch? | brake lamp signal? feed? switch? | stop signal? | brake@0.5 signal? | brake pedal lamp? switch? signal? | stop brake lamp?",
+    "stop lamp signal? feed? switch? trailer? | brake lamp signal? feed? switch? trailer? | stop signal? | brake@0.65 signal? | brake pedal lamp? switch? signal? | stop brake lamp?",
     { ...SUPPLY, liveIn: ["brake-on"], din72552: "54", synonyms: ["brake lamp", "stop"] },
   ),
   define(

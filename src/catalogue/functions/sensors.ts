@@ -65,9 +65,12 @@ export const SENSORS: readonly WireFunction[] = [
     "water level sensor? sender? tank? | tank level sensor? sender? | water sender",
     ["tank level"],
   ),
-  sensor("waste-level", "waste-water level", "waste level sensor? sender? water? tank? | waste water tank?", [
-    "grey water",
-  ]),
+  sensor(
+    "waste-level",
+    "waste-water level",
+    "waste level sensor? sender? water? tank? | waste water tank? | waste sender tank? water? | waste sensor tank? water?",
+    ["grey water"],
+  ),
   sensor("depth-sounder", "depth sounder", "depth sensor? signal? sounder? | echo sounder"),
   sensor("rudder-sender", "rudder angle sender", "rudder sender? sensor? signal? position?"),
 ];

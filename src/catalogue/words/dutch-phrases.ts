@@ -148,10 +148,12 @@ export const DUTCH_PHRASES = phrasesByMeaning({
   "window up": "raam op, ruit op",
   "left up": "links op",
   "right up": "rechts op",
-  "taillift up": "laadklep op",
+  "taillift up": "laadklep op, klep omhoog, klep op",
   "windlass up": "ankerlier op",
   "winch output": "lier uit",
   "winch input": "lier in",
   "step output": "trede uit, opstap uit",
   "step input": "trede in, opstap in",
+  "taillift down": "klep omlaag, klep neer",
+  antenna: "dakantenne",
 });

@@ -303,7 +303,7 @@ export const DUTCH: Words = {
     taillift: "laadklep, hefklep",
     platform: "platform, plateau",
     step: "opstap, trede, instaptrede, opstaptrede",
-    tip: "kipper, kiep, kieper, kiepen, kip, laadbak",
+    tip: "kipper, kiep, kieper, kiepen, kip, laadbak, kiepbak, kipbak",
     timer: "tijdklok, tijdschakelaar",
     inverter: "omvormer",
     solar: "zonnepaneel, zonnecel, zonne, zonnepanelen",

@@ -50,7 +50,7 @@ export const FRENCH_PHRASES = phrasesByMeaning({
     "antibrouillard avant, projecteur antibrouillard, phare antibrouillard, phares antibrouillard, projecteurs antibrouillard, anti-brouillard avant",
   "clearance lamp": "feu gabarit, feux gabarit, feux encombrement, feu encombrement",
   "work lamp":
-    "feu travail, feux travail, phare travail, phares travail, projecteur travail, projecteurs travail, eclairage travail",
+    "feu travail, feux travail, phare travail, phares travail, projecteur travail, projecteurs travail, eclairage travail, eclairage benne",
   "spot lamp":
     "longue portee, phare longue portee, phares longue portee, feux longue portee, projecteur longue portee, phares additionnels, phare additionnel",
   beacon: "feu tournant, feu eclats, feux eclats, feu giratoire",
@@ -72,7 +72,7 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "anchor lamp": "feu mouillage",
   "lamp port navigation": "feu babord",
   "lamp starboard navigation": "feu tribord",
-  "deck lamp": "eclairage pont, projecteur pont, feu pont",
+  "deck lamp": "eclairage pont, projecteur pont, feu pont, eclairage cockpit",
   "remote control": "telecommande, commande distance",
   "wired remote control": "telecommande filaire, commande filaire",
   "steering control": "commande volant, commandes volant, commandes au volant, cde volant, commande vol",
@@ -141,4 +141,6 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "hour meter": "horametre, compteur heures",
   "seat switch": "contacteur siege",
   "solar plus": "panneau solaire plus",
+  lamp: "eclairage remorque",
+  "courtesy lamp": "eclairage seuil, eclairage marchepied",
 });

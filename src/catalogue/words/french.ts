@@ -85,7 +85,7 @@ export const FRENCH: Words = {
     // Lamps.
     illumination: "eclairage, ecl, eclair, retroeclairage, eclairages, illumination",
     headlamp: "phare, phares, projecteur, projecteurs, optique, optiques, proj",
-    lamp: "feu, feux, lampe, lampes, ampoule, eclairage, phare, phares, projecteur, lumiere, lumieres, eclaireur, eclaireurs",
+    lamp: "feu, feux, lampe, lampes, ampoule, phare, phares, projecteur, lumiere, lumieres, eclaireur, eclaireurs",
     dash: "tableau bord, planche bord, tdb, tableau bords, planche",
     instrument: "combine, instruments, compteurs, cadran, compteur",
     backlight: "retro-eclairage, retro eclairage",

@@ -170,7 +170,7 @@ export const GERMAN: Words = {
     remote: "fern, ferneinschaltung, fernsteuerung, fernschalt, remoteleitung",
     turnon:
       "einschalt, einschaltsignal, einschalten, einschaltung, einschaltleitung, steuerleitung, schaltausgang, schaltspannung, schaltleitung, ansteuerung, ein/aus, steuerspannung, zuschaltung",
-    antenna: "antenne, antennen, ant, radioantenne, autoantenne",
+    antenna: "antenne, antennen, ant, radioantenne, autoantenne, dachantenne, stabantenne, scheibenantenne",
     electric: "elektrisch, elektrische, elektrischer, elektr, elektro",
     automatic: "automatik, automatisch, automatische, selbsttatig, selbsttaetig",
     camera: "kamera, ruckkamera, rueckkamera, kam, rfk, heckkamera",
@@ -347,7 +347,7 @@ export const GERMAN: Words = {
     hitch: "hubwerk, heckhubwerk, dreipunkt",
     // Nothing there.
     notused:
-      "nicht belegt, unbelegt, unbenutzt, frei, nicht benutzt, nicht verwendet, nicht genutzt, nb, n.b, nbel, n. bel, ohne funktion, ungenutzt, o. funktion",
+      "nicht belegt, unbelegt, unbenutzt, frei, nicht benutzt, nicht verwendet, nicht genutzt, nb, n.b, n. bel, ohne funktion, ungenutzt, o. funktion",
     notconnected:
       "nicht angeschlossen, nicht verbunden, nicht beschaltet, unbeschaltet, kein anschluss, keine verbindung, n.a",
     reserved: "reserviert, reserve, vorgesehen, vorbereitet",

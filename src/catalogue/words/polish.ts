@@ -318,7 +318,7 @@ export const POLISH: Words = {
       "nieuzywan*, nie uzywany, nie uzywane, nieuzyty, niewykorzystan*, woln*, wolny, nie wykorzystany, nie dotyczy, bez funkcji, nieuzywany",
     notconnected:
       "niepodlaczon*, nie podlaczony, nie podlaczone, brak, brak polaczenia, bez polaczenia, niepolaczon*, brak przewodu, nie polaczony, niezajety",
-    reserved: "zarezerwowan*, rezerwowy",
+    reserved: "zarezerwowan*, rezerwowy, rezerwa",
     empty: "pusty, puste, pusta, pust",
     spare: "zapasow*",
   },
