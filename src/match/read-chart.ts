@@ -66,6 +66,9 @@ export function readTable(
   };
 }
 
+/** In what a row is worth; see `assemble`. */
+const WORTH_OF_HEADS = 0.75;
+
 type Try = {
   readonly grids: readonly ReadGrid[];
   readonly charts: readonly Assembled[];
@@ -80,7 +83,12 @@ function tryGrids(
   const grids =
     apart.length === 2 && isOneChart(apart[0]!, apart[1]!) ? [together(apart[0]!, apart[1]!)] : apart;
   const charts = grids.map(assemble);
-  return { grids, charts, worth: charts.reduce((sum, { worth }) => sum + worth, 0) };
+  let worth = 0;
+  for (const [index, { worth: own, chart }] of charts.entries()) {
+    // Heads that name the columns of a way of splitting speak for that way.
+    worth += own + (grids[index]!.hasHeads ? chart.leads.length * WORTH_OF_HEADS : 0);
+  }
+  return { grids, charts, worth };
 }
 
 function gridsOf(given: string): { readonly grids: readonly Grid[]; readonly remarks: readonly string[] } {

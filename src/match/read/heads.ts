@@ -109,7 +109,8 @@ export const readHead: (cell: string) => ChartColumn | null = remembering((cell)
     return null;
   }
   const role = ORDER.find((known) => found.has(known))!;
-  return role === "colour" && second.test(bare) ? "tracer" : role;
+  if (!second.test(bare)) return role;
+  return role === "colour" || role === "tracer" ? "tracer" : null;
 });
 
 /** The columns that a row of heads names; `null` where the row is none. */

@@ -23,7 +23,7 @@ const LETTER_FIRST = new RegExp(`^[([{]?\\s*([a-z](?![\\w+'’/.]\\w))${CLOSE}`)
 
 /** A number with one of these behind it is a quantity: "12 V", "7-way", "18 AWG". */
 const UNIT =
-  /^[\s-]*(?:v|volts?|a|amps?|ma|w|watts?|mm|mm2|mm²|²|awg|ga|gauge|k?ohms?|k?ω|hz|khz|mhz|kbit|%|x|pins?|poles?|polig|pol|ways?|broches|voies|poli|polos|polige|m|cm|kg|bar|°)(?![\w])/;
+  /^[\s-]*(?:v|volts?|a|amps?|ma|w|watts?|mm|mm2|mm²|²|awg|ga|gauge|k?ohms?|k?ω|hz|khz|mhz|kbit|%|x(?=\s?\d)|pins?|poles?|polig|pol|ways?|broches|voies|poli|polos|polige|m|cm|kg|bar|°)(?![\w])/;
 
 /** A label, and what the line says without it. */
 export type Labelled = { readonly label: string; readonly rest: string };

@@ -145,7 +145,7 @@ function tidy(text: string): string {
   const words = squeeze(rest.replaceAll(TAKEN, " ")).replace(/^(?:is|ist|est)\s+(?=\S)/i, "");
   const key = /^(\p{L}{3,16})\s*[:=]\s*(?=\S)/u.exec(words);
   const said = key && readHead(key[1]!) === "function" ? words.slice(key[0].length) : words;
-  return said.replace(/^[,;:|=–—→]+\s*|\s*[,;:|=–—→]+$/g, "");
+  return said.replace(/^[,;:|–—→]+\s*|\s*[,;:|=–—→]+$/g, "");
 }
 
 /** "LF spk -" then a colour: the dash is a minus where the words without it leave the polarity open. */

@@ -39,7 +39,7 @@ export function readGrid(grid: Grid, options: GridOptions): ReadGrid {
     if (section.head) rows.push({ row: section.head, fate: "head", draft: null });
     rows.push(...readSection(section, manner, isPreface));
     if (section.head && !hasHeads) columns = manner.columns;
-    hasHeads ||= section.head !== null;
+    hasHeads ||= section.head !== null && !isWhole;
     if (!hasHeads) columns = manner.columns;
   }
   return { rows, columns, hasHeads };
