@@ -8,7 +8,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "parking-brake",
     "parking brake",
     "control",
-    "parking brake switch? signal? sense? minus? | brake sense@0.7 | hand brake switch? signal? | handbrake switch? signal? sense? minus? | brake@0.25 signal?",
+    "parking brake switch? signal? sense? minus? | brake sense@0.7 | hand brake switch? signal? | handbrake switch? signal? sense? minus? | brake@0.2 signal?",
     {
       ...TO_GROUND,
       synonyms: ["park brake", "handbrake", "hand brake", "pkb", "brake sense"],
@@ -213,5 +213,7 @@ export const CONTROLS: readonly WireFunction[] = [
       synonyms: ["park distance"],
     },
   ),
-  define("power-take-off", "power take-off", "control", "pto signal? switch?", { synonyms: ["pto"] }),
+  define("power-take-off", "power take-off", "control", "pto signal? switch? enable? rpm?", {
+    synonyms: ["pto"],
+  }),
 ];

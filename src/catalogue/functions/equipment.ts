@@ -8,7 +8,7 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "trailer-brake",
     "electric trailer brake",
-    "electric brake trailer? output? feed? | trailer brake electric? output? feed? signal? | brake control output? | brake output@0.6 | brake@0.25 | brake electric",
+    "electric brake trailer? output? feed? | trailer brake electric? output? feed? signal? | brake control output? | brake output@0.6 | brake@0.15 | brake electric",
     ["electric brake", "brake controller"],
   ),
   driven(
@@ -34,8 +34,18 @@ export const EQUIPMENT: readonly WireFunction[] = [
     "trailer auxiliary feed? | auxiliary@0.5 feed? circuit? | auxiliary 1@0.5",
   ),
   driven("electric-jack", "electric jack", "jack electric? feed? motor?"),
-  driven("winch-in", "winch in", "winch input cable? | winch pull | winch wind", []),
-  driven("winch-out", "winch out", "winch output cable? | winch unwind | winch release", []),
+  driven(
+    "winch-in",
+    "winch in",
+    "winch input cable? trigger? signal? control? | winch pull | winch wind",
+    [],
+  ),
+  driven(
+    "winch-out",
+    "winch out",
+    "winch output cable? trigger? signal? control? | winch unwind | winch release",
+    [],
+  ),
   driven("winch-feed", "winch feed", "winch feed plus? battery? | winch motor plus? | winch plus"),
   driven(
     "air-compressor",

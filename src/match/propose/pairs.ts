@@ -19,6 +19,10 @@ export type Pair = {
   readonly power: boolean;
   /** What forbids the join; such a pair may be asked about, never made. */
   readonly veto: string | null;
+  /** In no sense of their words is the join a forbidden one. */
+  readonly harmless: boolean;
+  /** Both wordings leave the same senses open, whatever they are in the end. */
+  readonly sameSenses: boolean;
 };
 
 /** Words short enough to say nothing do not make two leads the same. */
@@ -122,7 +126,20 @@ function pairOf(left: number, right: number, a: InContext, b: InContext, key: st
     score: likely + (sameWords ? 0.12 : 0.1 * alikeness(a.lead.text, b.lead.text)) + smallThings(a, b),
     power,
     veto,
+    harmless: forbidden === 0 && veto === null,
+    sameSenses: senseOverlap(a, b) > 0.95,
   };
+}
+
+/** How far two readings have the same senses with the same shares, 0 to 1 (cosine). */
+function senseOverlap(a: InContext, b: InContext): number {
+  let [both, one, other] = [0, 0, 0];
+  for (const { function: name, share } of a.reading.candidates) {
+    one += share * share;
+    both += share * (b.reading.candidates.find((each) => each.function === name)?.share ?? 0);
+  }
+  for (const { share } of b.reading.candidates) other += share * share;
+  return one === 0 || other === 0 ? 0 : both / Math.sqrt(one * other);
 }
 
 /** Two outputs on one wire fight. Grounds and data lines have no such direction. */

@@ -35,7 +35,8 @@ export function propose(leftChart: Chart, rightChart: Chart): Proposal {
     const byRight = groupBy(open, (pair) => pair.right);
     for (const pair of assign(open.filter((one) => one.veto === null))) {
       const near = [...(byLeft.get(pair.left) ?? []), ...(byRight.get(pair.right) ?? [])];
-      const rivals = rivalsOf(pair, near);
+      const isCertain = left[pair.left]!.reading.certain && right[pair.right]!.reading.certain;
+      const rivals = rivalsOf(pair, isCertain, near);
       const verdict = decide(pair, left[pair.left]!, right[pair.right]!, rivals);
       const isExact = verdict.kind === "join" && verdict.confidence >= 0.94;
       if (verdict.kind === "join" && (round > 0 || isExact))

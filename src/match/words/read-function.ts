@@ -86,11 +86,17 @@ type Scored = {
   readonly candidates: readonly Candidate[];
 };
 
+/** A function can only be meant by words of a ground if its own wording has one of these. */
+const SAY_RETURN: readonly Idea[] = ["ground", "minus", "shield", "return", "drain", "chassis"];
+
 function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
   let total = Math.min(unknown, MOST_UNKNOWN) * UNKNOWN_WEIGHT;
-  for (const idea of ideas) total += weightOf(idea);
+  const isGround = ideas.has("ground");
+  // "Pump earth", "fridge earth": what is grounded says little beside that it is a ground.
+  for (const idea of ideas) total += weightOf(idea) * (isGround && idea !== "ground" ? 0.3 : 1);
   const found = new Map<string, { readonly ideas: Set<Idea>; most: number; share: number }>();
   for (const pattern of fitting(ideas)) {
+    if (isGround && !SAY_RETURN.some((idea) => pattern.required.includes(idea))) continue;
     const used = [...pattern.required, ...pattern.optional.filter((idea) => ideas.has(idea))];
     const explained = weigh(used);
     const one = found.get(pattern.function) ?? { ideas: new Set(), most: 0, share: 0 };
@@ -111,7 +117,7 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
     const share = one.share * Math.exp(-STEEPNESS * (most - explained.get(name)!));
     if (share > 0.02) weighed.push({ function: name, share });
   }
-  return { coverage: most / total, candidates: shares(weighed) };
+  return { coverage: Math.min(1, most / total), candidates: shares(weighed) };
 }
 
 function merge(lists: readonly (readonly Candidate[])[]): readonly Candidate[] {

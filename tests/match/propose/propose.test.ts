@@ -129,11 +129,27 @@ describe("ambiguous words", () => {
     expect(one.joins[0]!.confidence).toBeLessThan(0.9);
   });
 
-  test("IGN is a question against an accessory feed alone, and settled where the chart has both", () => {
-    expect(match(["1 | IGN | RD"], ["A | ACC | RD"]).joins).toEqual([]);
+  test("IGN is asked about where two keyed feeds fit, settled where its chart has both, taken where it is the only one", () => {
+    const two = match(["1 | IGN | RD"], ["A | ACC | RD", "B | Run/crank 12 V | PK"]);
+    expect(two.joins).toEqual([]);
+    expect([...two.ask[0]!.right].sort()).toEqual(["A", "B"]);
     const settled = match(["1 | IGN | RD", "2 | ACC | YE"], ["A | ACC | RD", "B | Run/crank 12 V | PK"]);
     expect(joinsOf(settled)).toEqual(["1=B", "2=A"]);
     expect(settled.joins[0]!.why).toContain("nothing else in its chart leaves another sense");
+    // Live with the key in either sense: no sense of the word makes this a wrong join.
+    const only = match(["1 | IGN | RD"], ["A | ACC | RD"]);
+    expect(joinsOf(only)).toEqual(["1=A"]);
+    expect(only.joins[0]!.confidence).toBeLessThan(0.8);
+    expect(only.joins[0]!.why).toContain("“IGN” is taken for");
+  });
+
+  test("a bare 12 V is never joined with a constant feed alone, nor with a switched one", () => {
+    for (const words of ["Battery +", "ACC", "Kl. 15"]) {
+      const proposal = match(["1 | 12V | RD"], [`A | ${words} | RD`]);
+      expect(proposal.joins).toEqual([]);
+      expect(proposal.ask).toHaveLength(1);
+    }
+    expect(joinsOf(match(["1 | 12V in | RD"], ["A | + 12 V supply | RD"]))).toEqual(["1=A"]);
   });
 
   test("sub may be line or speaker level", () => {
