@@ -2,8 +2,10 @@ import { functionOf } from "../catalogue/functions.ts";
 import type { CavityRow } from "../graph/edits/housing.ts";
 import type { Colour } from "../graph/harness.ts";
 import { separatorOf, splitCells } from "./cells.ts";
-import { type ColumnRole, guessColumns, readHeads } from "./read-columns.ts";
-import { readChartColour, readFunction, readSize } from "./read-words.ts";
+import { colourCell } from "./read/columns.ts";
+import { sizeCell } from "./read/figures.ts";
+import { coloursOf, functionReading } from "./read/words.ts";
+import { type ColumnRole, guessColumns, isHeads } from "./read-columns.ts";
 
 /** One pasted row, and how it was understood. */
 export type ReadRow = {
@@ -48,27 +50,32 @@ export function readRows(
     .filter((row) => row.some((cell) => cell !== ""));
   const [first] = cells;
   if (!first) return { rows: [], columns: [], hasHeads: false, notes: [] };
-  const heads = readHeads(first);
-  const body = heads ? cells.slice(1) : cells;
-  const columns = chosen ?? heads ?? guessColumns(body);
+  const hasHeads = isHeads(first);
+  const body = (hasHeads ? cells.slice(1) : cells).slice(0, MOST_ROWS + 1);
+  const columns = chosen ?? guessColumns(body, hasHeads ? first : null);
   const notes: string[] = [];
   if (body.length > MOST_ROWS) {
     notes.push(`Only the first ${MOST_ROWS} rows are taken; a housing has no more cavities.`);
   }
+  const taken = body.slice(0, MOST_ROWS);
+  const colours = columns.map((role, index) =>
+    role === "colour" || role === "tracer" ? coloursOf(taken.map((row) => colourCell(row[index] ?? ""))) : [],
+  );
   const rows = distinct(
-    body.slice(0, MOST_ROWS).map((row) => readRow(row, columns, sizes)),
+    taken.map((row, index) => readRow(row, columns, sizes, (column) => colours[column]?.[index] ?? null)),
     notes,
   );
-  return { rows, columns, hasHeads: heads !== null, notes };
+  return { rows, columns, hasHeads, notes };
 }
 
 function readRow(
   source: readonly string[],
   columns: readonly ColumnRole[],
   sizes: "metric" | "awg",
+  colourOf: (column: number) => Colour | null,
 ): ReadRow {
   let label: string | null = null;
-  let named: string | null = null;
+  const named: string[] = [];
   let colour: Colour | null = null;
   let tracer: Colour | null = null;
   let area_mm2: number | null = null;
@@ -82,32 +89,33 @@ function readRow(
     if (cell === "") continue;
     const role = columns[index] ?? "text";
     if (role === "label" && label === null) label = cell.slice(0, 400);
-    else if (role === "function") {
-      words.push(cell);
-      const read = readFunction(cell);
-      if (read && named === null) named = read;
-      else kept.push(cell);
-    } else if (role === "colour" || role === "tracer") {
-      const read = readChartColour(cell);
+    else if (role === "function") named.push(cell);
+    else if (role === "colour" || role === "tracer") {
+      const read = colourOf(index);
       const again = role === "colour" ? colour : tracer;
       if (!read || again || (role === "tracer" && read.tracer)) keep(cell);
       else if (role === "colour") colour = read;
       else tracer = read;
     } else if (role === "size" && area_mm2 === null) {
-      area_mm2 = readSize(cell, sizes);
+      area_mm2 = sizeCell(cell, sizes);
       if (area_mm2 === null) keep(cell);
     } else keep(cell);
   }
   if (tracer && colour && !colour.tracer) colour = { ...colour, tracer: tracer.base };
   else if (tracer) keep(source[columns.indexOf("tracer")]!);
+  const wording = named.join(" ");
+  const { candidates, certain } = functionReading(wording);
+  const id = certain ? (candidates[0]?.function ?? null) : null;
+  if (id === null) kept.unshift(...named);
+  words.unshift(...named);
   const hasLead = colour !== null || area_mm2 !== null;
   const cavity: CavityRow = {
     ...(label === null ? {} : { label }),
-    ...(named === null ? {} : { function: named }),
+    ...(id === null ? {} : { function: id }),
     ...(words.length ? { text: words.join("; ").slice(0, 400) } : {}),
     ...(hasLead ? { lead: { colour, area_mm2: area_mm2 ?? ("unknown" as const) } } : {}),
   };
-  return { cavity, source, function: named, colour, area_mm2, kept };
+  return { cavity, source, function: id, colour, area_mm2, kept };
 }
 
 /** Two rows of one label would overwrite each other: the second gets a label of its own, and that is said. */

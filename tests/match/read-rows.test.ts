@@ -33,7 +33,6 @@ describe("readFunction", () => {
   });
 
   test.each([
-    ["reverse lamp ground"], // two things at once
     ["speaker"], // which one
     ["front left"], // which lead
     ["front +"],
@@ -57,7 +56,7 @@ describe("readChartColour", () => {
     expect(readChartColour(text)).toEqual({ base, tracer });
   });
 
-  test.each([["B"], ["L/W"], ["blue/white/red"], ["mauve"], [""]])("%j is not guessed", (text) => {
+  test.each([["B"], ["GR"], ["blue/white/red"], ["smudged"], [""]])("%j is not guessed", (text) => {
     expect(readChartColour(text)).toBeNull();
   });
 });
@@ -105,10 +104,10 @@ describe("readRows", () => {
   });
 
   test("what is not understood stays as chart text and is named", () => {
-    const read = readRows("Pin\tSignal\tColour\tSize\tFuse box\n1\tWobble sense\tL/W\tthick\tF12");
+    const read = readRows("Pin\tSignal\tColour\tSize\tFuse box\n1\tWobble sense\tsmudged\tthick\tF12");
     const [row] = read.rows;
-    expect(row!.cavity).toEqual({ label: "1", text: "Wobble sense; L/W; thick; F12" });
-    expect(row!.kept).toEqual(["Wobble sense", "L/W", "thick", "F12"]);
+    expect(row!.cavity).toEqual({ label: "1", text: "Wobble sense; smudged; thick; F12" });
+    expect(row!.kept).toEqual(["Wobble sense", "smudged", "thick", "F12"]);
   });
 
   test("a base and a tracer in two columns", () => {

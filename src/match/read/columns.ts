@@ -159,9 +159,11 @@ function chooseFunction(
   if (also.length) candidates.push([...pool, ...also].sort((a, b) => a - b));
   for (let at = 0; pool.length > 2 && at + 1 < pool.length; at++) candidates.push([pool[at]!, pool[at + 1]!]);
   let best = candidates[0]!;
-  let most = -1;
+  let most = Number.NEGATIVE_INFINITY;
   for (const columns of candidates) {
-    const worth = worthOf(columns, rows, likeness);
+    // Another column beside those that the heads name has to tell much more.
+    const doubt = columns.some((index) => also.includes(index)) ? 1.5 : 0;
+    const worth = worthOf(columns, rows, likeness) - doubt;
     if (worth <= most) continue;
     best = columns;
     most = worth;
