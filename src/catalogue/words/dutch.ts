@@ -34,7 +34,7 @@ export const DUTCH: Words = {
     level: "niveau, peil, stand",
     signal: "signaal, sig, signalen",
     output: "uitgang, uitgangen, uitg, uitvoer, uitgangssignaal",
-    input: "ingang, ingangen, ing, invoer, ingangssignaal",
+    input: "ingang, ingangen, invoer, ingangssignaal",
     channel: "kanaal, kanalen",
     // Feeds.
     battery: "accu, batterij, startaccu, hoofdaccu, accupool, accus",
@@ -58,7 +58,7 @@ export const DUTCH: Words = {
     reference: "referentie, ref",
     sense: "detectie, bewaking, meetleiding, meting, herkenning, meetdraad",
     leisure: "huishoud, woon, huishoudelijk, recreatie, leefruimte",
-    house: "service, boord",
+    house: "service",
     main: "hoofd, hoofdaansluiting",
     charge: "laad, laden, lading, laadstroom, laadspanning, lader, acculader, oplaad, opladen",
     enable: "vrijgave, activering, activeren, inschakelvoorwaarde",
@@ -102,7 +102,7 @@ export const DUTCH: Words = {
     pedal: "pedaal",
     indicator:
       "knipperlicht, richtingaanwijzer, richtingaanwijzers, knipper, knipperlichten, richtingsaanwijzer, richtinglicht, knipperl, ra., richtingaanw",
-    flasher: "knipperautomaat, knipperrelais, knipperlichtrelais, knipperlichtautomaat, pinkdoos",
+    flasher: "knipperautomaat, knipperrelais, knipperlichtrelais, knipperlichtautomaat",
     hazard:
       "alarmlichten, alarmlicht, alarmverlichting, alarmknipperlicht, alarmknipperlichten, waarschuwingsknipperlicht, waarschuwingslichten, gevarenlichten",
     side: "zij, zijkant, zijde",
@@ -257,7 +257,7 @@ export const DUTCH: Words = {
     sounder: "zoemer, loder, pieper",
     rudder: "roer, roerstand, roerstandgever",
     // Sound.
-    speaker: "luidspreker, luidsprekers, speaker, ls, luidspr, box, boxen",
+    speaker: "luidspreker, luidsprekers, speaker, ls, luidspr, boxen",
     line: "lijn, lijnniveau, voorversterker, cinch, tulp, lijnuitgang, laag niveau",
     sub: "subwoofer, bas, baskast",
     bridged: "gebrugd, brug",

@@ -34,12 +34,12 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "parking lamp": "feu stationnement, feux stationnement",
   "tail lamp":
     "feu arriere, feux arriere, feux arrieres, lanterne arriere, lanternes arriere, feu ar, feux ar, feu arr",
-  "low beam": "croisement, feux croisement, feu croisement, code, codes, feux code, feux codes, feu code",
+  "low beam": "croisement, feux croisement, feu croisement, codes, feux code, feux codes, feu code",
   "high beam": "route, feux route, feu route, pleins phares, plein phare, plein phares, grands phares",
   "headlamp flash": "appel phare, appel phares, appels phares",
   "daytime lamp": "feux jour, feu jour, feux diurnes, feu diurne, eclairage diurne",
   "third stop lamp":
-    "troisieme feu stop, 3eme feu stop, 3e feu stop, troisieme stop, feu stop sureleve, stop sureleve, 3 feu stop",
+    "troisieme feu stop, 3eme feu stop, 3e feu stop, troisieme stop, feu stop sureleve, stop sureleve",
   "brake lamp": "feux freinage, feu freinage, feux frein, feu frein",
   "brake pedal switch": "contacteur frein, contacteur pedale frein, contacteur stop",
   "plate lamp":

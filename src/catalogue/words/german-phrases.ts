@@ -2,10 +2,10 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** German phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const GERMAN_PHRASES = phrasesByMeaning({
-  "front left": "vl, v l, lvl, vorderlinks",
-  "front right": "vr, v r, lvr",
-  "rear left": "hl, h l, lhl",
-  "rear right": "hr, h r, lhr",
+  "front left": "vl, v l, vorderlinks",
+  "front right": "vr, v r",
+  "rear left": "hl, h l",
+  "rear right": "hr, h r",
   "speaker front left": "ls vl",
   "speaker rear left": "ls hl",
   "ignition plus": "zundplus, zuendplus",
@@ -20,7 +20,7 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "signal ground": "signalmasse",
   "camera ground": "kameramasse",
   battery: "starterbatterie",
-  "second battery": "zweitbatterie, 2 batterie",
+  "second battery": "zweitbatterie",
   "house battery": "bordbatterie",
   "leisure battery": "aufbaubatterie, versorgungsbatterie, verbraucherbatterie, wohnraumbatterie",
   "auxiliary battery": "zusatzbatterie",
@@ -51,7 +51,7 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "stop lamp": "stopplicht",
   "brake lamp switch": "bremslichtschalter",
   "brake pedal switch": "bremspedalschalter",
-  "third brake lamp": "3 bremsleuchte, 3 bremslicht, dritte bremsleuchte, hochgesetzte bremsleuchte",
+  "third brake lamp": "dritte bremsleuchte, hochgesetzte bremsleuchte",
   "interior lamp": "innenbeleuchtung, innenlicht, innenleuchte, innenraumbeleuchtung, innenraumlicht",
   "cargo lamp": "kofferraumbeleuchtung, kofferraumlicht, laderaumleuchte, laderaumlicht, laderaumbeleuchtung",
   "reading lamp": "leseleuchte",
@@ -161,4 +161,6 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "winch output": "winde aus, seilwinde aus",
   "winch input": "winde ein, seilwinde ein",
   "windlass up": "ankerwinde auf",
+  "indicator left": "bl links, bl li",
+  "indicator right": "bl rechts, bl re",
 });

@@ -50,7 +50,7 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
     "abbagliante, abbaglianti, luci abbaglianti, luce abbagliante, fari abbaglianti, profondita luci, luci profondita, abb",
   "headlamp flash": "lampeggio abbaglianti, lampeggio fari, lampo luci, lampo fari",
   "daytime lamp": "luci diurne, luce diurna, luci marcia diurna",
-  "third stop lamp": "terza luce stop, terzo stop, 3o stop, terza luce freno, 3a luce stop, 3 stop",
+  "third stop lamp": "terza luce stop, terzo stop, 3o stop, terza luce freno, 3a luce stop",
   "stop lamp": "luce arresto, luci arresto",
   "brake lamp": "luci freno, luce freno, luci freni",
   "brake pedal switch":
@@ -75,7 +75,7 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
     "illuminazione cruscotto, illuminazione plancia, luci cruscotto, luce cruscotto, luci plancia",
   "illumination instrument":
     "illuminazione strumenti, luci strumenti, luce strumenti, illuminazione quadro, illuminazione quadro strumenti, luci quadro",
-  hazard: "luci emergenza, quattro frecce, 4 frecce",
+  hazard: "luci emergenza, quattro frecce",
   "indicator left": "freccia sx, frecce sx, indicatore sx",
   "indicator right": "freccia dx, frecce dx, indicatore dx",
   "reverse lamp": "luce retromarcia, luci retromarcia, faro retromarcia",

@@ -15,7 +15,7 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "signal ground": "masa sygnalowa, masa sygnalu",
   "battery minus": "minus akumulatora",
   "battery plus": "klema plus",
-  "second battery": "drugi akumulator, drugiego akumulatora, 2 akumulator",
+  "second battery": "drugi akumulator, drugiego akumulatora",
   "leisure battery":
     "akumulator pokladowy, akumulator zabudowy, akumulator kempingowy, akumulator mieszkalny, akumulatora zabudowy",
   "house battery": "akumulator hotelowy, akumulator serwisowy",
@@ -28,7 +28,7 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "stop engine": "gaszenie silnika, stop silnika, wylaczenie silnika, zatrzymanie silnika, gaszenia silnika",
   "ignition coil": "cewka zaplonowa, cewki zaplonowej",
   "stop lamp": "swiatlo stop, swiatla stop, stop swiatlo, swiatlo stopu, swiatla stopu",
-  "third stop lamp": "trzecie swiatlo stop, trzeci stop, 3 swiatlo stop",
+  "third stop lamp": "trzecie swiatlo stop, trzeci stop",
   "brake lamp":
     "swiatlo hamowania, swiatla hamowania, swiatlo hamulcowe, swiatla hamulcowe, swiatel hamowania",
   "low beam": "mijania, swiatla mijania, swiatlo mijania, swiatel mijania, krotkie, krotkich",

@@ -60,7 +60,7 @@ export const POLISH: Words = {
     enable: "zezwolenie, aktywacj*, uaktywni*, aktywuj*",
     alternator: "alternator, alternatora, alternatorem, pradnic*",
     exciter: "wzbudzeni*, wzbudzajac*",
-    field: "uzwojenie wzbudzenia, pole",
+    field: "uzwojenie wzbudzenia",
     phase: "faza, fazy",
     glow: "zarow*, swiece zarowe, zarzenie, swiec zarowych, swieca zarowa, swiec",
     fuel: "paliw*, benzyn*, ropa",
@@ -85,7 +85,7 @@ export const POLISH: Words = {
     // Lamps.
     illumination: "podswietleni*, podswietlani*, oswietleni*, podsw, oswiet, osw, iluminacj*",
     headlamp: "reflektor*, reflektory",
-    lamp: "swiatlo, swiatla, swiatel, swiatl, lampa, lampy, lamp, lampka, lampki, lampek, oswietleni*, zarowka, zarowki, sw, swiatlem, reflektor*",
+    lamp: "swiatlo, swiatla, swiatel, swiatl, lampa, lampy, lamp, lampka, lampki, lampek, oswietleni*, zarowka, zarowki, swiatlem, reflektor*",
     dash: "kokpit*, rozdzielcz*",
     instrument: "zegarow, wskaznikow, przyrzadow, licznikow, instrumentow",
     backlight: "podswietlenie tylne",

@@ -43,8 +43,7 @@ export const SPANISH_PHRASES = phrasesByMeaning({
   "high beam":
     "carretera, luz carretera, luces carretera, largas, luces largas, luz larga, luces altas, luz alta",
   "daytime lamp": "luz diurna, luces diurnas",
-  "third stop lamp":
-    "tercera luz freno, tercer stop, 3a luz freno, tercera luz stop, 3 luz freno, tercera luz de freno",
+  "third stop lamp": "tercera luz freno, tercer stop, 3a luz freno, tercera luz stop, tercera luz de freno",
   "brake lamp": "luz freno, luces freno, luz frenado, luces frenado",
   "brake pedal switch": "interruptor freno, bulbo freno, interruptor pedal freno",
   "plate lamp":
@@ -165,4 +164,5 @@ export const SPANISH_PHRASES = phrasesByMeaning({
   "lamp right": "luz der",
   "position right": "posicion der",
   "window right": "ventana der, elevalunas der",
+  wiper: "limpia parabrisas",
 });

@@ -6,7 +6,7 @@ export const SPANISH: Words = {
   ideas: {
     // Where.
     front: "delanter*, delantero, delantera, delante, frontal, frontales, del., delant",
-    rear: "traser*, trasero, trasera, tras, atras, posterior, posteriores, detras, tra",
+    rear: "traser*, trasero, trasera, tras, atras, posterior, posteriores, detras",
     left: "izquierd*, izquierdo, izquierda, izq, izqda, izqdo, izdo, izda, iz",
     right: "derech*, derecho, derecha, dcha, dcho, drcho, drcha, dch",
     centre: "centro, central, medio",
@@ -29,9 +29,9 @@ export const SPANISH: Words = {
     fold: "plegado, abatimiento, plegable",
     volts: "tension, voltaje, voltios",
     level: "nivel",
-    signal: "senal, sen, senales",
+    signal: "senal, senales",
     output: "salida, salidas, sal",
-    input: "entrada, entradas, ent",
+    input: "entrada, entradas",
     channel: "canal, canales",
     // Feeds.
     battery: "bateria, baterias, bat, acumulador",
@@ -102,7 +102,7 @@ export const SPANISH: Words = {
     flasher:
       "destellador, central intermitencia, central intermitencias, rele intermitencia, rele intermitentes, rele destellos",
     hazard:
-      "emergencia, balizas, luces emergencia, warning, averia luces, luz emergencia, warnings, intermitentes emergencia",
+      "emergencia, balizas, luces emergencia, averia luces, luz emergencia, warnings, intermitentes emergencia",
     side: "lateral, laterales, lado, costado",
     position: "posicion, posiciones, pos, situacion, poscion",
     parking: "estacionamiento, aparcamiento, parking, aparcar, reposo, fin carrera, parada fija",
@@ -187,7 +187,7 @@ export const SPANISH: Words = {
     // Body.
     horn: "claxon, bocina, pito, bocinas, avisador acustico, corneta",
     wiper:
-      "limpiaparabrisas, limpia parabrisas, limpia, limpiaparabrisa, limpiadores, limpiavidrios, limpiacristales, limpiador, limpiabrisas, limp",
+      "limpiaparabrisas, limpia parabrisas, limpiaparabrisa, limpiadores, limpiavidrios, limpiacristales, limpiador, limpiabrisas, limp",
     slow: "lento, lenta, vel lenta",
     fast: "rapido, rapida, vel rapida",
     interval: "intermitencia, temporizador limpia, intervalo, intermitente",
@@ -253,7 +253,7 @@ export const SPANISH: Words = {
     twilight: "crepuscular, luminosidad",
     tank: "deposito, tanque, depositos",
     water: "agua, aguas",
-    waste: "aguas grises, aguas negras, residuales, aguas residuales, aguas sucias, grises, negras",
+    waste: "aguas grises, aguas negras, residuales, aguas residuales, aguas sucias",
     depth: "profundidad",
     echo: "ecosonda",
     sounder: "zumbador, buzzer, sonda profundidad, chicharra",
@@ -281,7 +281,7 @@ export const SPANISH: Words = {
     picture: "imagen",
     coax: "coaxial",
     core: "alma, vivo",
-    network: "red",
+
     airbag: "bolsa aire, airbag",
     pretensioner: "pretensor, pretensores",
     highvoltage: "alta tension, alto voltaje",
@@ -301,7 +301,7 @@ export const SPANISH: Words = {
     wind: "enrollar, recogida, arrollar",
     unwind: "desenrollar, soltar, largar",
     cable: "cable",
-    fresh: "dulce, limpia, potable, agua dulce, agua limpia, agua potable, limpias",
+    fresh: "dulce, potable, agua dulce, agua limpia, agua potable",
     hydraulic: "hidraulica, hidraulico, hidr",
     taillift: "plataforma elevadora, trampilla elevadora, trampilla, rampa elevadora",
     platform: "plataforma",
