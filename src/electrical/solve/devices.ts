@@ -39,7 +39,7 @@ export const THERMAL_V = (1.380649e-23 * 300.15) / 1.602176634e-19;
 export const DIODE_LEAK_S = 1e-9;
 
 /** How steeply an output that is at its limit gives way: dead shorted, it delivers a thousandth more than that. */
-export const LIMIT_SLOPE = 1e-3;
+export const limitSlope_S = (limit_A: number, emf_V: number): number => (limit_A * 1e-3) / Math.max(emf_V, 1);
 
 /**
  * The least slope that Newton's step takes for a load, over what the load's resistance would be at its lowest voltage.
@@ -188,7 +188,7 @@ export function evaluate(
     case OUTPUT: {
       const limit = devices.third[index]!;
       const free = first * (second - volts);
-      const slope = second > 0 ? (limit * LIMIT_SLOPE) / second : 0;
+      const slope = limitSlope_S(limit, second);
       const limited = free > limit && slope < first;
       reading.amps = limited ? -(limit + slope * (second - limit / first - volts)) : -free;
       reading.slope_S = limited ? slope : first;

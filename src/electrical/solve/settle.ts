@@ -20,9 +20,19 @@ export type Settled = {
 
 /** A step this small against the highest voltage ends the search; being Newton's, it leaves an error far under it. */
 const SETTLED_SHARE = 1e-11;
+/** A step this small ends it too: circuits that are all but dead. */
+const LEAST_STEP_V = 1e-13;
 /** How well the circuit without its constant-power loads is to be known before they are switched on. */
 const ROUGH_SHARE = 1e-4;
-const MOST_STEPS = 80;
+const MOST_STEPS = 100;
+/** Nor is anything to be gained once what goes astray at each node is so little of what its elements round by. */
+const ROUNDING = 32 * Number.EPSILON;
+
+/**
+ * How firmly an island's reference is held at 0. What holds it carries no current in the end, so any value gives the same
+ * answer; a large one keeps the rounding of large currents from lifting the island as a whole.
+ */
+const HELD_S = 1e9;
 
 type Search = {
   readonly prepared: Prepared;
@@ -34,6 +44,8 @@ type Search = {
   readonly trial: Float64Array;
   readonly step: Float64Array;
   readonly leaving: Float64Array;
+  /** The amperes that a node's currents are small differences of. */
+  readonly turned: Float64Array;
   readonly amps: Float64Array;
   readonly slopes: Float64Array;
   powerOn: boolean;
@@ -103,6 +115,7 @@ function makeSearch(
     trial: unknowns(),
     step: unknowns(),
     leaving: unknowns(),
+    turned: unknowns(),
     amps: new Float64Array(count),
     slopes: new Float64Array(count),
     powerOn: true,
@@ -111,9 +124,11 @@ function makeSearch(
 
 /** Newton steps until one is smaller than the share asked for. */
 function descend(search: Search, share: number): { steps: number; settled: boolean } {
-  const { prepared, devices, volts, trial, step, leaving } = search;
+  const { prepared, devices, volts, trial, step, leaving, turned } = search;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     flow(search, volts);
+    if (steps > 2 && leaving.every((amps, at) => Math.abs(amps) <= ROUNDING * turned[at]!))
+      return { steps: steps - 1, settled: true };
     if (steps === 1 || !devices.isLinear) {
       load(search, false);
       if (!factorise(prepared.factor)) {
@@ -129,8 +144,8 @@ function descend(search: Search, share: number): { steps: number; settled: boole
       longest = Math.max(longest, Math.abs(step[at]!));
       highest = Math.max(highest, Math.abs(volts[at]! + step[at]!));
     }
-    const small = longest <= share * highest;
-    const part = devices.isLinear || longest <= 1e-7 * highest ? 1 : howFar(search);
+    const small = longest <= Math.max(share * highest, LEAST_STEP_V);
+    const part = devices.isLinear || small || longest <= 1e-7 * highest ? 1 : howFar(search);
     for (let at = 0; at < step.length; at++) trial[at] = volts[at]! + part * step[at]!;
     volts.set(trial);
     if (small && part === 1) return { steps, settled: true };
@@ -142,19 +157,30 @@ const reading: Reading = { amps: 0, slope_S: 0 };
 
 /** Currents and slopes of all elements at some volts, and what leaves each unknown through them. */
 function flow(search: Search, volts: Float64Array): void {
-  const { prepared, devices, added, held, leaving, amps, slopes, powerOn } = search;
+  const { prepared, devices, added, held, leaving, turned, amps, slopes, powerOn } = search;
   const { first, second } = prepared;
   leaving.fill(0);
+  turned.fill(0);
   for (let index = 0; index < first.length; index++) {
     if (devices.law[index] === IDEAL) continue;
     const [a, b] = [first[index]!, second[index]!];
-    evaluate(devices, index, volts[a]! - volts[b]! + added[index]!, powerOn, reading);
+    const [atA, atB] = [volts[a]!, volts[b]!];
+    evaluate(devices, index, atA - atB + added[index]!, powerOn, reading);
+    const size =
+      Math.abs(reading.amps) +
+      Math.abs(reading.slope_S) * (Math.abs(atA) + Math.abs(atB) + Math.abs(added[index]!));
+    turned[a]! += size;
+    turned[b]! += size;
     amps[index] = reading.amps;
     slopes[index] = reading.slope_S;
     leaving[a]! += reading.amps;
     leaving[b]! -= reading.amps;
   }
-  for (const at of held) leaving[at]! += volts[at]!;
+  for (const at of held) {
+    leaving[at]! += HELD_S * volts[at]!;
+    // What is right at all others is right there; it collects their rounding.
+    turned[at] = Number.POSITIVE_INFINITY;
+  }
 }
 
 /** Puts the slopes into the matrix. `steered`: negative ones are replaced by hardly anything. */
@@ -169,8 +195,7 @@ function load(search: Search, steered: boolean): void {
     const slope = slopes[index]!;
     factor.joined_S[at]! += steered && slope < 0 ? steerSlope_S(devices, index) : slope;
   }
-  // No current can come from one place, so what holds an island there, be it strong or weak, carries none.
-  for (const at of held) factor.held_S[factor.pattern.place[at]!]! += 1;
+  for (const at of held) factor.held_S[factor.pattern.place[at]!]! += HELD_S;
 }
 
 /** The part of a step after which the way no longer leads down steeply: 1, or less where the whole overshoots. */

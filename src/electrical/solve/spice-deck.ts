@@ -6,7 +6,7 @@ import {
   LEAST_SWITCHED_ohm,
   nodesOf,
 } from "./circuit.ts";
-import { DIODE_LEAK_S, isOpen, LIMIT_SLOPE, lampKnee_V } from "./devices.ts";
+import { DIODE_LEAK_S, isOpen, lampKnee_V, limitSlope_S } from "./devices.ts";
 import { tieIdeal } from "./ideal.ts";
 import { findIslands } from "./islands.ts";
 
@@ -103,7 +103,7 @@ function write(element: CircuitElement, index: number, closesLoop: boolean): rea
       const { emf_V, limit_A } = element;
       const inside_ohm = Math.max(element.resistance_ohm, LEAST_ohm);
       const free = `(${text(emf_V)}-${volts})/${text(inside_ohm)}`;
-      const slope = emf_V > 0 ? (limit_A * LIMIT_SLOPE) / emf_V : 0;
+      const slope = limitSlope_S(limit_A, emf_V);
       const limited = `${text(limit_A)}+${text(slope)}*(${text(emf_V - inside_ohm * limit_A)}-${volts})`;
       const choice = slope * inside_ohm < 1 ? `${free} > ${text(limit_A)} ? ${limited} : ${free}` : free;
       return [`${name("B")} n${b} n${a} I = ${choice}`];
