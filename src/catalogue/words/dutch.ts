@@ -215,7 +215,7 @@ export const DUTCH: Words = {
     screen: "achterruit, voorruit",
     defroster: "achterruitverwarming, ruitverwarming, ontdooiing, ontwaseming",
     seat: "stoel, zetel, stoelen, zitting",
-    blower: "aanjager, kachelventilator, kachelmotor, blower, aanjagermotor, interieurventilator",
+    blower: "aanjager, kachelmotor, blower, aanjagermotor, interieurventilator",
     fan: "ventilator, koelventilator, ventilatoren",
     radiator: "radiateur, koeler",
     coolant: "koelvloeistof, koelwater, koelmiddel",

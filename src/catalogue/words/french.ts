@@ -118,8 +118,7 @@ export const FRENCH: Words = {
     cabin: "cabine",
     reading: "lecteur carte, lecteur cartes, liseuse",
     cargo: "coffre eclaireur, soute, chargement, espace chargement",
-    beacon:
-      "gyrophare, gyrophares, gyro, girophare, feu tournant, feu eclats, feu flash, feux eclats, tournant, triflash",
+    beacon: "gyrophare, gyrophares, gyro, girophare, feu flash, tournant, triflash",
     strobe: "stroboscope, feux penetration, flash eclats, eclats",
     rotating: "rotatif",
     warning: "avertissement, alerte, avert, avertisseur lumineux",
@@ -216,8 +215,7 @@ export const FRENCH: Words = {
     screen: "lunette, lunette arriere, pare-brise, pare brise, vitre arriere, luneta",
     defroster: "degivrage, desembuage, degivrant, degivrante, antigivre, lunette chauffante",
     seat: "siege, sieges",
-    blower:
-      "pulseur, soufflerie, motoventilateur habitacle, pulseur air, ventilateur habitacle, ventilation habitacle",
+    blower: "pulseur, soufflerie, motoventilateur habitacle, ventilation habitacle",
     fan: "ventilateur, ventilateurs, motoventilateur, gmv, ventilo, ventilation, extracteur",
     radiator: "radiateur",
     coolant: "liquide refroidissement, refroidissement, ldr, eau moteur",

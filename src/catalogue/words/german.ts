@@ -37,7 +37,7 @@ export const GERMAN: Words = {
     input: "eingang, eingange, eingaenge, eing, eingangssignal",
     channel: "kanal, kanale, kanaele",
     // Feeds.
-    battery: "batterie, batt, akku, batteriepol, starterbatterie, bat",
+    battery: "batterie, batt, akku, batteriepol, bat",
     constant:
       "dauer, dauernd, standig, staendig, permanent, unterbrechungsfrei, immer, dauerhaft, dauerstrom, direkt",
     switched: "geschaltet, geschaltete, geschaltetes, geschalteter, geschalt, schalt, schaltbar",
@@ -76,10 +76,10 @@ export const GERMAN: Words = {
     stop: "stopp, stop",
     immobiliser: "wegfahrsperre, wfs",
     engine: "motor, motors, verbrennungsmotor",
-    lighter: "zigarettenanzunder, zigarettenanzuender, ziganzunder, anzunder, anzuender, zig-anzunder",
-    socket: "steckdose, bordsteckdose, dose",
+    lighter: "zigarettenanzuender, ziganzunder, anzunder, anzuender, zig-anzunder",
+    socket: "bordsteckdose, dose",
     auxiliary: "zusatz, zusatzlich, zusaetzlich, hilfs, zusatzverbraucher, zusatzgerat, zusatzgeraet",
-    refrigerator: "kuhlschrank, kuehlschrank, kuhlbox, kuehlbox, absorber, kompressorkuhlbox",
+    refrigerator: "kuhlbox, kuehlbox, absorber, kompressorkuhlbox",
     // Grounds.
     ground:
       "masse, erde, erdung, massepunkt, masseanschluss, masseleitung, geratemasse, masseverbindung, gemeinsame masse",
@@ -90,7 +90,7 @@ export const GERMAN: Words = {
     // Lamps. "Beleuchtung" alone is the instruments'; in a compound it is a lamp.
     illumination:
       "beleuchtung, instrumentenbeleuchtung, radiobeleuchtung, bel, beleucht, displaybeleuchtung, schalterbeleuchtung, nachtbeleuchtung, armaturenbeleuchtung, cockpitbeleuchtung",
-    headlamp: "scheinwerfer, hauptscheinwerfer, scheinw",
+    headlamp: "scheinwerfer, scheinw",
     lamp: "licht, lichter, leuchte, leuchten, lampe, lampen, beleuchtung, scheinwerfer, strahler, leuchtmittel, birne",
     dash: "armatur, armaturen, armaturenbrett, schalttafel",
     instrument: "instrument, instrumenten, instrumente, kombiinstrument, kombi, tacho beleuchtung",
@@ -190,7 +190,7 @@ export const GERMAN: Words = {
     load: "last, verbraucheranschluss, lastkreis",
     clutch: "kupplung, kupplungs, kupplungspedal, magnetkupplung",
     neutral: "leerlauf, neutral, neutralstellung, leergang",
-    rpm: "drehzahl, drehzahlmesser, motordrehzahl, drehzahlsignal, dzm, umdrehung, td-signal",
+    rpm: "drehzahl, drehzahlmesser, drehzahlsignal, dzm, umdrehung, td-signal",
     cruise: "tempomat, geschwindigkeitsregler, geschwindigkeitsregelanlage, tempomatschalter",
     assist: "einparkhilfe, parkhilfe, hilfe, assistent",
     distance: "abstand, abstands, abstandswarner",
@@ -338,7 +338,7 @@ export const GERMAN: Words = {
     trim: "trimm, trim, powertrim",
     tilt: "kippung, neigung, anstellung",
     livewell: "fischkasten, koderbecken, koederbecken",
-    windlass: "ankerwinde, ankerwinsch",
+    windlass: "ankerwinsch",
     washdown: "deckwasch, deckwaschpumpe, deckswaschpumpe",
     operator: "bediener, fahrersitz",
     hour: "betriebsstunden, betriebsstundenzahler, betriebsstundenzaehler, stunden, bsz, stundenzahler",

@@ -43,7 +43,7 @@ export const ITALIAN: Words = {
       "sotto chiave, sottochiave, chiave, accensione, quadro, sotto quadro, sottoquadro, contatto chiave, accens, quadro acceso, contatto",
     run: "marcia, motore acceso, motore moto",
     start: "avviamento, avvio, avv, spunto",
-    starter: "motorino avviamento, motorino d'avviamento, motore avviamento, avviatore",
+    starter: "motorino d'avviamento, motore avviamento, avviatore",
     notstart:
       "escluso avviamento, cade avviamento, disattivato avviamento, tranne avviamento, si stacca avviamento, esclusa avviamento",
     feed: "alimentazione, alim, alimentaz, corrente, alimentato, sorgente, alimentazioni, potenza",
@@ -100,8 +100,7 @@ export const ITALIAN: Words = {
     indicator:
       "freccia, frecce, indicatore direzione, indicatori direzione, lampeggiatore, lampeggiatori, indic direzione, lampegg, ind direzione, direzione luci",
     flasher: "intermittenza, intermittenza frecce, rele frecce, centralina frecce, rele lampeggio",
-    hazard:
-      "emergenza, quattro frecce, luci emergenza, hazard, lampeggio emergenza, luce emergenza, lampeggiatori emergenza",
+    hazard: "emergenza, hazard, lampeggio emergenza, luce emergenza, lampeggiatori emergenza",
     side: "laterale, laterali, lato, fianco",
     position: "posizione, posizioni, pos, posiz",
     parking: "parcheggio, stazionamento, sosta, riposo, fine corsa, finecorsa, parchegg, ritorno automatico",
@@ -119,8 +118,7 @@ export const ITALIAN: Words = {
     cabin: "cabina",
     reading: "luce lettura, lettura mappe",
     cargo: "vano carico, vano bagagli",
-    beacon:
-      "girofaro, girofari, lampeggiante, lampeggianti, faro rotante, luce rotante, lampada rotante, girevole, rotante, faro girevole",
+    beacon: "girofaro, girofari, lampeggiante, lampeggianti, lampada rotante, girevole, rotante",
     strobe: "strobo, stroboscopica, stroboscopiche, lampeggio strobo",
     warning: "avviso, avvertimento, allerta, segnalazione",
     telltale: "spia, spie, lampada spia",
@@ -212,8 +210,7 @@ export const ITALIAN: Words = {
     screen: "lunotto, parabrezza, vetro posteriore",
     defroster: "sbrinatore, lunotto termico, sbrinamento, disappannamento, disappannatore",
     seat: "sedile, sedili, poltrona",
-    blower:
-      "elettroventola abitacolo, ventola abitacolo, ventilatore abitacolo, soffiante, elettroventilatore",
+    blower: "soffiante, elettroventilatore",
     fan: "ventola, elettroventola, ventilatore, ventole, ventilazione, aspiratore, estrattore",
     radiator: "radiatore",
     coolant: "refrigerante, raffreddamento, liquido raffreddamento, acqua motore, liquido refrigerante",

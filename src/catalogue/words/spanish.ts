@@ -43,7 +43,7 @@ export const SPANISH: Words = {
       "contacto, encendido, ignicion, bajo llave, tras contacto, tras llave, llave, llave contacto, bajo contacto, con llave, tras encendido, switch ignicion",
     run: "marcha, motor marcha, motor funcionando",
     start: "arranque, arrancar, arr",
-    starter: "motor arranque, motor de arranque, burro arranque, marcha motor",
+    starter: "motor de arranque, burro arranque, marcha motor",
     notstart:
       "excepto arranque, corta arranque, se corta arrancar, no arranque, salvo arranque, desconectado arranque",
     feed: "alimentacion, aliment, corriente, alim, suministro, fuente, alimentado, energia, potencia, ali",
@@ -101,8 +101,7 @@ export const SPANISH: Words = {
       "intermitente, intermitentes, interm, direccional, direccionales, giro, luz giro, indicador direccion, indicadores direccion, guino, senalizador, luces giro, indicador giro, senal giro, guinos, direccion luz, interm.",
     flasher:
       "destellador, central intermitencia, central intermitencias, rele intermitencia, rele intermitentes, rele destellos",
-    hazard:
-      "emergencia, balizas, luces emergencia, averia luces, luz emergencia, warnings, intermitentes emergencia",
+    hazard: "emergencia, balizas, averia luces, warnings",
     side: "lateral, laterales, lado, costado",
     position: "posicion, posiciones, pos, situacion, poscion",
     parking: "estacionamiento, aparcamiento, parking, aparcar, reposo, fin carrera, parada fija",
@@ -187,7 +186,7 @@ export const SPANISH: Words = {
     // Body.
     horn: "claxon, bocina, pito, bocinas, avisador acustico, corneta",
     wiper:
-      "limpiaparabrisas, limpia parabrisas, limpiaparabrisa, limpiadores, limpiavidrios, limpiacristales, limpiador, limpiabrisas, limp",
+      "limpiaparabrisas, limpiaparabrisa, limpiadores, limpiavidrios, limpiacristales, limpiador, limpiabrisas, limp",
     slow: "lento, lenta, vel lenta",
     fast: "rapido, rapida, vel rapida",
     interval: "intermitencia, temporizador limpia, intervalo, intermitente",
@@ -215,7 +214,7 @@ export const SPANISH: Words = {
     screen: "luneta, luneta trasera, parabrisas, medallon, cristal trasero, luna trasera",
     defroster: "desempanador, luneta termica, desempanado, deshielo, antivaho, desescarche",
     seat: "asiento, asientos, butaca",
-    blower: "soplador, ventilador habitaculo, ventilador calefaccion, climatizador ventilador, turbina",
+    blower: "soplador, climatizador ventilador, turbina",
     fan: "ventilador, electroventilador, ventiladores, ventilacion, moto ventilador, motoventilador, extractor",
     radiator: "radiador",
     coolant: "refrigerante, refrigeracion, liquido refrigerante, anticongelante, agua motor",
