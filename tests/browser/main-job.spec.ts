@@ -1,7 +1,5 @@
-import { readFileSync } from "node:fs";
-import type { Download } from "@playwright/test";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { type EditorPage, expect, middleOf, type Spot, test } from "./page.ts";
+import { textOfPdf } from "./pdf-text.ts";
 
 test.use({ viewport: { width: 1600, height: 1000 } });
 
@@ -26,17 +24,6 @@ const RECEIVER = [
   ["7", "Speaker front right −", "VT/BK", "0.75"],
 ];
 const rows = (chart: readonly (readonly string[])[]) => chart.map((row) => row.join("\t")).join("\n");
-
-async function textOfPdf(download: Download): Promise<string> {
-  const data = new Uint8Array(readFileSync(await download.path()));
-  const pdf = await getDocument({ data, useSystemFonts: true }).promise;
-  const texts: string[] = [];
-  for (let number = 1; number <= pdf.numPages; number++) {
-    const { items } = await (await pdf.getPage(number)).getTextContent();
-    texts.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
-  }
-  return texts.join(" ").replace(/\s+/g, " ");
-}
 
 /** A spot of bare paper between the two plugs, on the row of a contact. */
 async function bareSpotBeside(editor: EditorPage, contact: string): Promise<Spot> {

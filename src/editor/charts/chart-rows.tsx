@@ -15,6 +15,7 @@ import {
   wordsCell,
 } from "./cells-model.ts";
 import { Cell } from "./row-cell.tsx";
+import "./rows.css";
 
 /** So many rows are drawn at once; a long chart shows more on asking. */
 const PAGE = 100;
@@ -154,8 +155,8 @@ const Row = memo(function Row(props: {
       </tr>
       {open && (
         <tr className="chart-rest">
-          <td colSpan={5}>
-            <div>
+          <td colSpan={5} className="chart-rest-cell">
+            <div className="chart-rest-fields">
               <span className="chart-rest-words">
                 Words <Cell cell={wordsCell(lead)} onTake={take} />
               </span>

@@ -5,7 +5,8 @@ import type { Harness, PartId } from "../../graph/harness.ts";
 import { addRow, changeRow, type LeadChanges, setAside, takeBack } from "../../match/review/mend.ts";
 import type { SideName } from "../../match/review/review.ts";
 import { ChartRows } from "./chart-rows.tsx";
-import { type ChartsDesk, READY } from "./desk.ts";
+import type { ChartsDesk } from "./desk.ts";
+import { READY } from "./desk-harness.ts";
 import { chartOf, needsOf, SIDE_NAMES, viewOf } from "./desk-model.ts";
 import { Notes, UnreadLines } from "./lines.tsx";
 import { SideHeads } from "./side-heads.tsx";
@@ -138,7 +139,7 @@ export function ChartSideField(props: {
         )}
       <UnreadLines
         lines={chart.unread}
-        onMend={(line, text) => desk.mendLine(name, line.line, text)}
+        onMend={(line, text) => void desk.mendLine(name, line.line, text)}
         onAside={(line) => aside(`=${line.text}`, line.text)}
       />
       {chart.leads.length > 0 && (
@@ -160,7 +161,7 @@ export function ChartSideField(props: {
           >
             Add a row
           </button>
-          {hasText && side.text.length <= MOST_SHOWN && chart.leads.length > 0 && (
+          {hasText && side.text !== "" && side.text.length <= MOST_SHOWN && chart.leads.length > 0 && (
             <button
               type="button"
               className="button"

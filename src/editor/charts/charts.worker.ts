@@ -1,7 +1,7 @@
 import { propose } from "../../match/propose/propose.ts";
 import { readCharts } from "../../match/read-chart.ts";
 import type { Answer, Ask, ReadAnswer } from "./messages.ts";
-import { readChartFile } from "./read-file.ts";
+import { readFileBytes } from "./read-file.ts";
 
 self.addEventListener(
   "message",
@@ -23,7 +23,7 @@ async function take(ask: Ask): Promise<Extract<Answer, { ok: true }>["value"]> {
     case "text":
       return { text: ask.text, read: readCharts(ask.text, { sizes: ask.sizes }) } satisfies ReadAnswer;
     case "file":
-      return readChartFile(ask.name, ask.bytes, ask.sizes);
+      return readFileBytes(ask.bytes, ask.sizes);
     case "propose":
       return propose(ask.left, ask.right);
   }

@@ -1,16 +1,19 @@
 import { createStore } from "zustand/vanilla";
-import { PINOUTS } from "../../catalogue/pinouts.ts";
-import { type Ready, readyOfPinout } from "../../catalogue/ready.ts";
+import type { Ready } from "../../catalogue/ready.ts";
 import type { Harness, PartId } from "../../graph/harness.ts";
 import { Names } from "../../graph/make.ts";
 import { readyChart } from "../../match/from-pinout.ts";
-import { chartOfConnector } from "../../match/review/cavities.ts";
 import { USUAL_JOINT } from "../../match/review/joints.ts";
-import { EMPTY_CHART, type MendedChart, type Mends, NO_MENDS, renames } from "../../match/review/mend.ts";
-import { type Housing, readBack } from "../../match/review/read-back.ts";
+import {
+  EMPTY_CHART,
+  type MendedChart,
+  type Mends,
+  NO_MENDS,
+  renames,
+  setAside,
+} from "../../match/review/mend.ts";
 import {
   carryOver,
-  NOTHING_DECIDED,
   otherSide,
   type Review,
   SIDES,
@@ -18,8 +21,8 @@ import {
   startReview,
   withCharts,
 } from "../../match/review/review.ts";
-import { readFunction } from "../../match/words/read-function.ts";
 import type { Editor } from "../state/store.ts";
+import { connectorOf, decidedIn, readConnector, refreshed } from "./desk-harness.ts";
 import {
   type ChartSide,
   chartOf,
@@ -115,15 +118,6 @@ export function createDesk(editor: Editor, engine: Engine) {
     }
   }
 
-  /** A connector of the harness as it is now; one that is gone leaves its side empty. */
-  function refreshed(side: ChartSide): ChartSide {
-    if (side.source.kind !== "connector") return side;
-    const part = present().parts[side.source.part];
-    if (part?.kind !== "connector") return clearedSide(side, new Names(present()).designation("connector"));
-    const read = [chartOfConnector(part, readFunction)];
-    return { ...side, read, designation: part.designation, name: part.name };
-  }
-
   /** What was read goes where it belongs: a text that holds two charts fills both sides. */
   function took(
     side: SideName,
@@ -197,6 +191,17 @@ export function createDesk(editor: Editor, engine: Engine) {
     }
   }
 
+  /** A line of a workbook has no text around it: it is read by itself, and comes after the other rows. */
+  async function mendAlone(side: SideName, line: number, replacement: string): Promise<void> {
+    const was = chartOf(sideOf(side)).chart.unread.find((one) => one.line === line);
+    const { read } = await engine.readText(replacement, present().settings.sizes);
+    const rows = read.charts[0]?.leads ?? [];
+    flag("failed", side, rows.length > 0 ? "" : `"${replacement}" cannot be read either.`);
+    if (rows.length === 0 || !was) return;
+    const { mends } = sideOf(side);
+    setMends(side, { ...setAside(mends, "", was.text), added: [...mends.added, ...rows] });
+  }
+
   /** With what was decided before the screen was closed. */
   function carried(fresh: Review): Review {
     const old = earlier;
@@ -233,12 +238,7 @@ export function createDesk(editor: Editor, engine: Engine) {
       const { sizes } = present().settings;
       const source: Source = { kind: "text", fileName: file.name };
       const bytes = await file.arrayBuffer();
-      await read(
-        side,
-        () => engine.readFile(file.name, bytes, sizes),
-        { source, mends: NO_MENDS, which: 0 },
-        true,
-      );
+      await read(side, () => engine.readFile(bytes, sizes), { source, mends: NO_MENDS, which: 0 }, true);
     },
     takeReady(side: SideName, ready: Ready): void {
       touch();
@@ -254,11 +254,11 @@ export function createDesk(editor: Editor, engine: Engine) {
       focusNext();
     },
     takeConnector(side: SideName, id: PartId): void {
-      const part = present().parts[id];
-      if (part?.kind !== "connector") return;
+      const part = connectorOf(present(), id);
+      if (!part) return;
       takeChart(side, {
         source: { kind: "connector", part: id },
-        read: [chartOfConnector(part, readFunction)],
+        read: [readConnector(part)],
         which: 0,
         mends: NO_MENDS,
         remarks: [],
@@ -292,11 +292,12 @@ export function createDesk(editor: Editor, engine: Engine) {
       takeChart(side, { which: (which + 1) % Math.max(1, read.length), mends: NO_MENDS });
     },
     /** A line of the text is written anew, and the whole text is read again with it. */
-    mendLine(side: SideName, line: number, replacement: string): void {
+    async mendLine(side: SideName, line: number, replacement: string): Promise<void> {
       const owner = sideOf(side).source.kind === "beside" ? otherSide(side) : side;
+      if (sideOf(owner).text === "") return mendAlone(side, line, replacement);
       const text = withLine(sideOf(owner).text, line, replacement);
       put(owner, { text });
-      void read(owner, () => engine.readText(text, present().settings.sizes), {}, false);
+      await read(owner, () => engine.readText(text, present().settings.sizes), {}, false);
     },
     setMends,
     set: (
@@ -345,7 +346,10 @@ export function createDesk(editor: Editor, engine: Engine) {
     resume(desk: Desk): void {
       proposed = null;
       earlier = desk.review;
-      const sides = { left: refreshed(desk.sides.left), right: refreshed(desk.sides.right) };
+      const sides = {
+        left: refreshed(present(), desk.sides.left),
+        right: refreshed(present(), desk.sides.right),
+      };
       const goOn = desk.step === "review";
       store.setState({ step: "charts", sides, review: null, past: [], touched: true, goOn });
       void propose();
@@ -361,26 +365,3 @@ export function createDesk(editor: Editor, engine: Engine) {
     },
   };
 }
-
-/** What the harness says already of the connectors that stand on the desk. */
-function decidedIn(harness: Harness, sides: Desk["sides"], charts: Review["charts"]) {
-  const housing = (side: SideName): Housing | null => {
-    const { source } = sides[side];
-    const part = source.kind === "connector" ? harness.parts[source.part] : undefined;
-    if (part?.kind !== "connector") return null;
-    return {
-      part,
-      names: part.cavities.map((cavity, index) => charts[side].leads[index]?.name ?? cavity.label),
-    };
-  };
-  const [left, right] = [housing("left"), housing("right")];
-  if (!left && !right) return NOTHING_DECIDED;
-  const { groups, fates, elsewhere } = readBack(harness, left, right);
-  return { groups, fates, elsewhere };
-}
-
-/** The ready connectors that a side may be. */
-export const READY: readonly Ready[] = PINOUTS.map(readyOfPinout);
-
-export const isEmpty = ({ parts, wires }: Harness): boolean =>
-  Object.keys(parts).length === 0 && Object.keys(wires).length === 0;

@@ -7,7 +7,7 @@ type Sizes = "metric" | "awg";
 /** Reads charts and proposes joins, off the page's own thread: a paste of any size holds nothing up. */
 export type Engine = {
   readText(text: string, sizes: Sizes): Promise<ReadAnswer>;
-  readFile(name: string, bytes: ArrayBuffer, sizes: Sizes): Promise<ReadAnswer>;
+  readFile(bytes: ArrayBuffer, sizes: Sizes): Promise<ReadAnswer>;
   propose(left: Chart, right: Chart): Promise<Proposal>;
   /** Ends the worker and whatever it is at; what was asked of it is never answered. */
   stop(): void;
@@ -51,7 +51,7 @@ export function createEngine(
     });
   return {
     readText: (text, sizes) => ask({ kind: "text", text, sizes }),
-    readFile: (name, bytes, sizes) => ask({ kind: "file", name, bytes, sizes }),
+    readFile: (bytes, sizes) => ask({ kind: "file", bytes, sizes }),
     propose: (left, right) => ask({ kind: "propose", left, right }),
     stop() {
       worker?.terminate();

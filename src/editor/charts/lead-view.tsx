@@ -1,4 +1,5 @@
 import { writeSize } from "../../catalogue/conductors.ts";
+import { functionOf } from "../../catalogue/functions.ts";
 import type { Settings } from "../../graph/harness.ts";
 import type { Lead } from "../../match/chart.ts";
 import type { SideName } from "../../match/review/review.ts";
@@ -13,16 +14,20 @@ export function LeadView(props: {
   /** The key that chooses it, where it is a candidate. */
   readonly number?: number | undefined;
   readonly taken?: boolean;
+  /** The function that its joint has settled, where its chart left it open. */
+  readonly settled?: string;
 }) {
   const { lead, sizes } = props;
-  const words = sayFunction(lead);
+  const { settled } = props;
+  const words = settled === undefined || settled === "unknown" ? sayFunction(lead) : functionOf(settled).name;
+  const isSure = lead.reading.certain || lead.isUnused || words !== sayFunction(lead);
   const isSame = lead.text.toLowerCase() === words.toLowerCase();
   return (
     <span className={`lead lead-${props.side}`}>
       {props.number !== undefined && <kbd className="lead-number">{props.number}</kbd>}
       <b className="lead-name">{lead.name}</b>
       <span className="lead-words">
-        <span className={lead.reading.certain || lead.isUnused ? undefined : "lead-doubtful"}>{words}</span>
+        <span className={isSure ? undefined : "lead-doubtful"}>{words}</span>
         {lead.text && !isSame && <q>{lead.text}</q>}
         {props.taken && <em>joined already: makes a splice</em>}
       </span>
@@ -32,9 +37,4 @@ export function LeadView(props: {
       </span>
     </span>
   );
-}
-
-/** A lead in one line, for lists and for what is said aloud. */
-export function sayLead(lead: Lead | undefined, designation: string): string {
-  return lead ? `${designation}.${lead.name} ${sayFunction(lead)}` : designation;
 }

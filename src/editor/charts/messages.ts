@@ -6,10 +6,10 @@ type Sizes = { readonly sizes: "metric" | "awg" };
 /** What the page asks of the worker. */
 export type Ask =
   | ({ readonly kind: "text"; readonly text: string } & Sizes)
-  | ({ readonly kind: "file"; readonly name: string; readonly bytes: ArrayBuffer } & Sizes)
+  | ({ readonly kind: "file"; readonly bytes: ArrayBuffer } & Sizes)
   | { readonly kind: "propose"; readonly left: Chart; readonly right: Chart };
 
-/** What a file or a text gave. `text` is what it was read from, a sheet's cells parted by tabs. */
+/** What a file or a text gave. `text` is what it was read from; "" for a workbook. */
 export type ReadAnswer = { readonly read: ReadCharts; readonly text: string };
 
 export type Answer =

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { type LeadRef, leadOf, otherSide, type Review, stateOf } from "../../match/review/review.ts";
 import { sayFunction } from "../../match/review/words.ts";
 import { PickList } from "../shell/pick-list.tsx";
@@ -12,6 +12,8 @@ export function PartnerPicker(props: {
 }) {
   const { review, lead } = props;
   const [typed, setTyped] = useState("");
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.querySelector("input")?.focus(), []);
   const side = otherSide(lead.side);
   const picks = useMemo(() => {
     const wanted = typed.trim().toLowerCase().split(/\s+/);
@@ -36,7 +38,7 @@ export function PartnerPicker(props: {
       }));
   }, [review, side, typed]);
   return (
-    <div className="review-picker">
+    <div ref={place} className="review-picker">
       <PickList
         label={`Join ${lead.lead} ${leadOf(review, lead)?.text ?? ""} with`}
         hint={side === "left" ? "a lead of the vehicle" : "a lead of the new unit"}

@@ -1,9 +1,17 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { functionOf } from "../../catalogue/functions.ts";
 import type { Settings } from "../../graph/harness.ts";
+import { settledFunction } from "../../match/review/cavities.ts";
 import { type Item, subjectsOf } from "../../match/review/items.ts";
 import { JOINT_KINDS } from "../../match/review/joints.ts";
-import { type LeadRef, leadOf, type Review, runsThrough, type SideName } from "../../match/review/review.ts";
+import {
+  type LeadRef,
+  leadOf,
+  otherSide,
+  type Review,
+  runsThrough,
+  type SideName,
+} from "../../match/review/review.ts";
 import { sayConfidence } from "../../match/review/words.ts";
 import { JoinDrawing } from "./join-drawing.tsx";
 import { LeadView } from "./lead-view.tsx";
@@ -58,7 +66,9 @@ export function ReviewItem(props: {
       >
         <div className="review-facing">
           <Leads side="left" refs={sides.left} {...props} />
-          <JoinDrawing {...strandsOf(item, review, sides)} />
+          <div className="join-place">
+            <JoinDrawing {...strandsOf(item, review, sides)} />
+          </div>
           <Leads side="right" refs={sides.right} {...props} />
         </div>
         <p className="review-why">
@@ -157,12 +167,21 @@ function Leads(props: {
           </button>
         ) : (
           <div key={ref.lead}>
-            <LeadView side={side} lead={lead} sizes={sizes} />
+            <LeadView side={side} lead={lead} sizes={sizes} settled={settledIn(item, review, ref)} />
           </div>
         );
       })}
     </div>
   );
+}
+
+/** What a joint has made of a function that the chart left open. */
+function settledIn(item: Item, review: Review, ref: LeadRef): string {
+  const lead = leadOf(review, ref);
+  if (item.kind !== "joined" || !lead) return "unknown";
+  const across = otherSide(ref.side);
+  const partners = item.group[across].flatMap((name) => leadOf(review, { side: across, lead: name }) ?? []);
+  return settledFunction(lead, partners);
 }
 
 function sidesOf(item: Item): Readonly<Record<SideName, readonly LeadRef[]>> {
@@ -175,7 +194,7 @@ function sidesOf(item: Item): Readonly<Record<SideName, readonly LeadRef[]>> {
 
 function strandsOf(item: Item, review: Review, sides: Readonly<Record<SideName, readonly LeadRef[]>>) {
   const asked = (ref: LeadRef) => item.kind === "question" && ref.side !== item.ref.side;
-  const bare = ["missing", "open", "apart", "unused", "elsewhere"].includes(item.kind);
+  const bare = ["missing", "open", "asked", "apart", "unused", "elsewhere"].includes(item.kind);
   const strands = (side: SideName) =>
     bare
       ? []
@@ -226,6 +245,8 @@ export function sayItem(item: Item): { readonly state: string; readonly why: str
       return { state: "Left apart.", why: "" };
     case "open":
       return { state: "Open:", why: "nothing is proposed for it." };
+    case "asked":
+      return { state: "Open:", why: "a question above asks about it." };
     case "unused":
       return { state: "Not used,", why: "as its chart says." };
     case "elsewhere":

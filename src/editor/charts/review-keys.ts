@@ -61,6 +61,7 @@ export function actionsOn(item: Item): readonly OnItem[] {
     case "question":
     case "missing":
     case "open":
+    case "asked":
       return ["pick", "cap", "leave"];
     case "offer-cap":
       return ["accept", "pick", "leave"];

@@ -62,7 +62,6 @@ function ReviewOf(props: {
   const [swapping, setSwapping] = useState<string | null>(null);
   const [picking, setPicking] = useState<string | null>(null);
   const [more, setMore] = useState<Partial<Record<SectionName, number>>>({});
-  const [said, setSaid] = useState("");
   const root = useRef<HTMLDivElement>(null);
   const goTo = (key: string) => {
     setCurrent(key);
@@ -73,8 +72,8 @@ function ReviewOf(props: {
   const onward = (next: model.Review, after: string | null) => {
     const waiting = leftToDo(sectionsOf(next));
     if (waiting.length === 0) {
-      requestAnimationFrame(() => button("make")?.focus());
-      setSaid(`${sayMake(countOf(sectionsOf(next)))} is next.`);
+      // A question may have left a spare over: it is offered once more before all is made.
+      requestAnimationFrame(() => (button("accept-all") ?? button("make"))?.focus());
       return;
     }
     const before = items.findIndex((item) => item.key === after);
@@ -279,7 +278,7 @@ function ReviewOf(props: {
           Back to the charts
         </button>
         <span className="review-left" role="status">
-          {swapping ? "Go to the joint to swap with and press S." : said}
+          {swapping ? "Go to the joint to swap with and press S." : ""}
         </span>
         <span className="review-open">{sayOpen(counts)}</span>
         <kbd>Ctrl+Enter</kbd>

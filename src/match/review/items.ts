@@ -44,7 +44,7 @@ export type Item = { readonly key: string } & (
     }
   | Offer
   | { readonly kind: "joined"; readonly group: Group; readonly offer: Offer | null }
-  | { readonly kind: "offer-cap" | "capped" | "open" | "apart" | "unused"; readonly ref: LeadRef }
+  | { readonly kind: "offer-cap" | "capped" | "open" | "asked" | "apart" | "unused"; readonly ref: LeadRef }
   | { readonly kind: "elsewhere"; readonly ref: LeadRef; readonly words: string }
 );
 
@@ -71,8 +71,10 @@ export function sectionsOf(review: Review): Sections {
   }
   for (const offer of offers) show("joins", { ...offer, key: joinKey(offer) }, refsOf(offer));
   const free = (ref: LeadRef) => !shown.has(`${ref.side}:${ref.lead}`) && stateOf(review, ref) === "open";
+  const asked = new Set<string>();
   for (const { ref, candidates, why } of questionsOf(review)) {
     if (!free(ref)) continue;
+    for (const one of candidates) asked.add(`${one.side}:${one.lead}`);
     show("questions", { kind: "question", key: `?${ref.side}:${ref.lead}`, ref, candidates, why }, [ref]);
   }
   for (const { side, lead, why } of review.proposal.missing) {
@@ -81,7 +83,7 @@ export function sectionsOf(review: Review): Sections {
       show("missing", { kind: "missing", key: `!${side}:${lead}`, ref, why }, [ref]);
   }
   for (const side of SIDES) {
-    const offered = new Set(side === "left" ? review.proposal.capLeft : review.proposal.capRight);
+    const offered = sparesOf(review, side);
     for (const { name, isUnused } of review.charts[side].leads) {
       const ref: LeadRef = { side, lead: name };
       if (shown.has(`${side}:${name}`)) continue;
@@ -92,6 +94,7 @@ export function sectionsOf(review: Review): Sections {
         sections.rest.push({ kind: "elsewhere", key, ref, words });
       } else if (state === "capped") sections.caps.push({ kind: "capped", key, ref });
       else if (state === "apart") sections.rest.push({ kind: "apart", key, ref });
+      else if (asked.has(`${side}:${name}`)) sections.rest.push({ kind: "asked", key, ref });
       else if (offered.has(name)) sections.caps.push({ kind: "offer-cap", key, ref });
       else sections.rest.push({ kind: isUnused ? "unused" : "open", key, ref });
     }
@@ -211,6 +214,14 @@ export function questionsOf(review: Review): readonly Asked[] {
     }
   }
   return asked;
+}
+
+/** Leads that are to be capped unless something is found for them: what is left over, and what a question left. */
+function sparesOf({ proposal }: Review, side: SideName): ReadonlySet<string> {
+  const needed = new Set(proposal.missing.filter((one) => one.side === side).map((one) => one.lead));
+  const left = side === "left" ? proposal.capLeft : proposal.capRight;
+  const asked = proposal.ask.flatMap((question) => question[side]);
+  return new Set([...left, ...asked].filter((name) => !needed.has(name)));
 }
 
 /** How much there is of each, for buttons that say what they will do. */

@@ -32,7 +32,8 @@ const chartOf = (prefix: string) =>
 const proposalFor = (left: readonly string[], right: readonly string[]): fc.Arbitrary<Proposal> => {
   const l = fc.constantFrom(...left);
   const r = fc.constantFrom(...right);
-  const some = (from: readonly string[]) => fc.subarray([...from], { minLength: 1, maxLength: Math.min(3, from.length) });
+  const some = (from: readonly string[]) =>
+    fc.subarray([...from], { minLength: 1, maxLength: Math.min(3, from.length) });
   return fc.record({
     joins: fc.array(
       fc.tuple(l, r).map(([a, b]) => pair(a, b)),

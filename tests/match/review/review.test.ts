@@ -153,3 +153,12 @@ test("a lead that is in a splice and in a join is offered once", () => {
   });
   expect(countOf(sectionsOf(doubled)).offers).toBe(1);
 });
+
+test("a candidate that no question wants any more is offered as a spare", () => {
+  const asked = review(VAN, UNIT, { ask: [{ left: ["6"], right: ["E", "B"], why: "either" }] });
+  const chosen = join(asked, left("6"), right("B"));
+  expect(sectionsOf(asked).caps).toEqual([]);
+  expect(sectionsOf(chosen).caps.map((item) => [item.kind, subjectsOf(item)])).toEqual([
+    ["offer-cap", [right("E")]],
+  ]);
+});

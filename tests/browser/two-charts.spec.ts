@@ -1,0 +1,369 @@
+import type { Page } from "@playwright/test";
+import { type EditorPage, expect, expectAccessible, test } from "./page.ts";
+import { textOfPdf } from "./pdf-text.ts";
+
+test.use({
+  viewport: { width: 1400, height: 900 },
+  permissions: ["clipboard-read", "clipboard-write"],
+});
+
+/** The radio plug of the mobile library's van, as its fitter noted it. */
+const VAN = `Radio plug of the step van Wren
+Pin\tFunction\tColour\tmm2
+1\tBattery, always on\tRD\t1.5
+2\tIgnition switched, accessory\tYE\t0.75
+3\tGround\tBK\t1.5
+4\tInstrument lighting\tOG\t0.5
+5\tAerial motor\tBU\t0.5
+6\tVehicle speed\tPK\t0.5
+7\tReversing lamp\tGN/WH\t0.5
+8\tSpeaker front left +\tWH\t0.75
+9\tSpeaker front left -\tWH/BK\t0.75
+10\tSpeaker front right +\tGY\t0.75
+11\tSpeaker front right -\tGY/BK\t0.75
+12\tSpeaker rear left +\tGN\t0.75
+13\tSpeaker rear left -\tGN/BK\t0.75
+14\tSpeaker rear right +\tVT\t0.75
+15\tSpeaker rear right -\tVT/BK\t0.75
+16\tRemote\tBN\t0.5
+`;
+
+/** What came with the receiver: flying leads, named by their colours alone. */
+const RECEIVER = `Receiver lead set
+yellow - memory, constant 12 V
+red - ignition
+black - ground
+orange/white - illumination
+blue - power antenna
+blue/white - amplifier turn-on
+violet/white - reverse
+white - front left +
+white/black - front left -
+gray - front right +
+gray/black - front right -
+green - rear left +
+green/black - rear left -
+violet - rear right +
+violet/black - rear right -
+brown - phone mute
+`;
+
+/** Counts what a person does: every click, every press of a key, every paste. */
+class Hand {
+  count = 0;
+
+  constructor(private readonly page: Page) {}
+
+  async click(name: string | RegExp): Promise<void> {
+    this.count++;
+    await this.page.getByRole("button", { name }).click();
+  }
+
+  async press(keys: string): Promise<void> {
+    this.count++;
+    await this.page.keyboard.press(keys);
+  }
+
+  async paste(text: string): Promise<void> {
+    this.count++;
+    await this.page.evaluate((words) => navigator.clipboard.writeText(words), text);
+    await this.page.keyboard.press("Control+v");
+  }
+}
+
+const screen = (editor: EditorPage) => editor.dialog("Join two charts");
+const side = (editor: EditorPage, name: string) => screen(editor).getByRole("region", { name, exact: true });
+const rows = (editor: EditorPage, name: string) => side(editor, name).getByRole("table").getByRole("row");
+const section = (editor: EditorPage, name: RegExp) => screen(editor).getByRole("region", { name });
+const row = (editor: EditorPage, name: RegExp) => screen(editor).getByRole("group", { name });
+const make = (editor: EditorPage) => screen(editor).getByRole("button", { name: /^(Make|Put down)/ });
+const focused = (editor: EditorPage) => editor.page.locator(":focus");
+
+/** Opens the screen and pastes both charts; the focus goes from one empty field to the next by itself. */
+async function pasteBoth(editor: EditorPage, hand: Hand, left = VAN, right = RECEIVER): Promise<void> {
+  await expect(side(editor, "The vehicle").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
+  await hand.paste(left);
+  await expect(side(editor, "The new unit").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
+  await hand.paste(right);
+  await expect(side(editor, "The vehicle")).toContainText("16 rows read");
+  await expect(side(editor, "The new unit")).toContainText("16 rows read");
+}
+
+/** Answers the question that has the focus with its first candidate, until none is left. */
+async function answerAll(editor: EditorPage, hand: Hand): Promise<void> {
+  const questions = section(editor, /^Questions/);
+  for (let left = await questions.getByRole("listitem").count(); left > 0; left--) {
+    await expect(focused(editor)).toHaveAccessibleName(/Which one\?/);
+    await hand.press("1");
+    await expect(questions.getByRole("listitem")).toHaveCount(left - 1);
+  }
+}
+
+test("two charts of 16 leads become a checked and drawn harness in at most 12 actions; undone in one", async ({
+  editor,
+}) => {
+  test.setTimeout(120_000);
+  const { page } = editor;
+  const hand = new Hand(page);
+  await editor.open();
+
+  await test.step("taken in, reviewed, accepted", async () => {
+    await hand.click("Join two charts");
+    await pasteBoth(editor, hand);
+    // The receiver has flying leads, so only the van's plug has a face.
+    await hand.click("the mating face");
+    await hand.click("Review the joins");
+    await hand.click(/^Accept \d+ joins/);
+    await answerAll(editor, hand);
+    const caps = screen(editor).getByRole("button", { name: /^Accept \d+ cap/ });
+    if (await caps.isVisible()) await hand.click(/^Accept \d+ cap/);
+    await expect(screen(editor)).toContainText("Everything is decided");
+    await hand.click(/^Make \d+ joints/);
+    await expect(screen(editor)).toBeHidden({ timeout: 30_000 });
+    expect(hand.count).toBeLessThanOrEqual(12);
+  });
+
+  await test.step("it is drawn, with both charts' words, functions and colours, and checked", async () => {
+    await expect(editor.part("X1")).toHaveAccessibleName(/16 contacts/);
+    await expect(editor.part("X2")).toHaveAccessibleName(/16 contacts/);
+    await expect(editor.contact("X1.1")).toHaveAccessibleName(/constant feed.*red.*joined by W\d+/);
+    await expect(editor.contact("X2.YE")).toHaveAccessibleName(/constant feed.*yellow.*joined by W\d+/);
+    await expect(editor.contact("X1.2")).toHaveAccessibleName(/switched feed.*joined by W\d+/);
+    await expect(editor.contact("X1.6")).toHaveAccessibleName(/to XC\d+/);
+    await expect(editor.findings).not.toContainText(/swapped|reversed|has no cap/);
+  });
+
+  await test.step("its joints are in the papers", async () => {
+    await editor.header.getByRole("button", { name: "Print or save the diagram" }).click();
+    const dialog = editor.dialog("Print or save the diagram");
+    const download = page.waitForEvent("download");
+    await dialog.getByRole("button", { name: "Save PDF" }).click();
+    const text = await textOfPdf(await download);
+    expect(text).toContain("Joint table");
+    expect(text).toMatch(
+      /XJ\d+ W\d+ X1\.1 RD S soldered, in a sleeve with adhesive W\d+ X2\.YE YE constant feed/,
+    );
+    await page.keyboard.press("Escape");
+  });
+
+  await test.step("coming back finds it decided", async () => {
+    await page.keyboard.press("Alt+j");
+    await expect(row(editor, /vehicle 1 .*The harness has it so/)).toBeVisible();
+    await expect(section(editor, /^Questions/)).toHaveCount(0);
+    await expect(screen(editor)).toContainText("Everything is decided");
+    await page.keyboard.press("Escape");
+    await expect(screen(editor)).toBeHidden();
+  });
+
+  await test.step("one undo takes all of it away, one redo brings it back", async () => {
+    await editor.undo("join X1 and X2 by their charts").click();
+    await expect(page.getByRole("heading", { name: "An empty sheet" })).toBeVisible();
+    await page.keyboard.press("Control+y");
+    await expect(editor.part("X2")).toBeVisible();
+  });
+});
+
+test("all of it by keys: joints are taken apart, swapped, joined anew, capped and made another way", async ({
+  editor,
+}) => {
+  test.setTimeout(120_000);
+  const { page } = editor;
+  const hand = new Hand(page);
+  await editor.open();
+  await page.keyboard.press("Alt+j");
+  await pasteBoth(editor, hand);
+  await expect(focused(editor)).toHaveAccessibleName("the mating face");
+  await hand.press("Space");
+  await expect(focused(editor)).toHaveAccessibleName("Review the joins");
+  await hand.press("Enter");
+  await expect(focused(editor)).toHaveAccessibleName(/^Accept \d+ joins/);
+  await hand.press("Enter");
+  await answerAll(editor, hand);
+  expect(hand.count).toBeLessThanOrEqual(11);
+
+  await test.step("swapped, and swapped back by undo", async () => {
+    await row(editor, /^vehicle 8 /).focus();
+    await page.keyboard.press("s");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("s");
+    await expect(row(editor, /^vehicle 8 .*new unit WH\/BK/)).toBeVisible();
+    await expect(row(editor, /^vehicle 9 .*new unit WH /)).toBeVisible();
+    await page.keyboard.press("Control+z");
+    await expect(row(editor, /^vehicle 8 .*new unit WH /)).toBeVisible();
+  });
+
+  await test.step("taken apart, and joined anew by name", async () => {
+    await row(editor, /^vehicle 10 /).focus();
+    await page.keyboard.press("u");
+    await expect(row(editor, /^vehicle 10 [^,]*: Open/)).toBeVisible();
+    await row(editor, /^vehicle 10 [^,]*: Open/).focus();
+    await page.keyboard.press("j");
+    await expect(focused(editor)).toHaveAccessibleName(/^Join 10 /);
+    await page.keyboard.type("front right +");
+    await page.keyboard.press("Enter");
+    await expect(row(editor, /^vehicle 10 .*new unit GY .*You joined them/)).toBeVisible();
+  });
+
+  await test.step("taken apart and capped", async () => {
+    await row(editor, /^vehicle 15 /).focus();
+    await page.keyboard.press("u");
+    await row(editor, /^vehicle 15 [^,]*: Open/).focus();
+    await page.keyboard.press("c");
+    await expect(row(editor, /^vehicle 15 [^,]*: Capped/)).toBeVisible();
+  });
+
+  await test.step("one joint made another way", async () => {
+    await row(editor, /^vehicle 1 /).focus();
+    await page.keyboard.press("k");
+    await expect(focused(editor)).toHaveRole("combobox");
+    await page.keyboard.type("bullet");
+    await expect(focused(editor)).toHaveValue("bullet-pair");
+  });
+
+  await page.keyboard.press("Control+Enter");
+  await expect(screen(editor)).toBeHidden({ timeout: 30_000 });
+  await expect(editor.contact("X1.15")).toHaveAccessibleName(/to XC\d+/);
+  await expect(editor.contact("X1.10")).toHaveAccessibleName(/joined by W\d+/);
+  await expect(editor.page.getByRole("group", { name: /^XJ\d+.*bullet pair/ })).toHaveCount(1);
+});
+
+test("a review that was closed half-way is there again, after a reload too", async ({ editor }) => {
+  test.setTimeout(90_000);
+  const { page } = editor;
+  const hand = new Hand(page);
+  await editor.open();
+  await hand.click("Join two charts");
+  await pasteBoth(editor, hand);
+  await side(editor, "The vehicle").getByRole("textbox", { name: "Name" }).fill("radio plug of Wren");
+  await page.keyboard.press("Escape");
+  await expect(screen(editor)).toBeHidden();
+
+  await page.keyboard.press("Alt+j");
+  await expect(rows(editor, "The vehicle")).toHaveCount(17);
+  await expect(side(editor, "The vehicle").getByRole("textbox", { name: "Name" })).toHaveValue(
+    "radio plug of Wren",
+  );
+  await screen(editor).getByRole("button", { name: "the mating face" }).click();
+  await hand.click("Review the joins");
+  await hand.click(/^Accept \d+ joins/);
+  await expect(row(editor, /^vehicle 1 .*Accepted/)).toBeVisible();
+  await page.keyboard.press("Escape");
+  await page.reload();
+
+  await page.keyboard.press("Alt+j");
+  await expect(row(editor, /^vehicle 1 .*Accepted/)).toBeVisible();
+  await screen(editor).getByRole("button", { name: "Back to the charts" }).click();
+  await expect(screen(editor)).toContainText("Taken up where it was left");
+  await screen(editor).getByRole("button", { name: "Start afresh" }).click();
+  await expect(rows(editor, "The vehicle")).toHaveCount(0);
+  await screen(editor).getByRole("button", { name: "Bring it back" }).click();
+  await expect(rows(editor, "The vehicle")).toHaveCount(17);
+  await hand.click("Review the joins");
+  await expect(row(editor, /^vehicle 1 .*Accepted/)).toBeVisible();
+});
+
+test("rows and lines are mended in place, and decisions follow", async ({ editor }) => {
+  const { page } = editor;
+  const hand = new Hand(page);
+  await editor.open();
+  await hand.click("Join two charts");
+  await pasteBoth(editor, hand);
+  const van = side(editor, "The vehicle");
+  await van.getByRole("textbox", { name: "Cavity of 3" }).fill("31");
+  await page.keyboard.press("Enter");
+  await van.getByRole("combobox", { name: "Function of 16" }).fill("amplifier turn-on");
+  await page.keyboard.press("Enter");
+  await van.getByRole("textbox", { name: "Colour of 4" }).fill("blue with green");
+  await page.keyboard.press("Enter");
+  await van.getByRole("textbox", { name: "Colour of 5" }).fill("no such colour");
+  await page.keyboard.press("Enter");
+  await expect(van.getByRole("alert").filter({ hasText: "is not a colour" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await van.getByRole("button", { name: "Add a row" }).click();
+  await van.getByRole("combobox", { name: "Function of 17" }).fill("parking brake");
+  await page.keyboard.press("Enter");
+  await van.getByRole("button", { name: "the wire side" }).click();
+  await hand.click("Review the joins");
+  await expect(row(editor, /^vehicle 31 .*new unit BK /)).toBeVisible();
+  await expect(row(editor, /^vehicle 16 .*new unit BU\/WH /)).toBeVisible();
+  await hand.click(/^Accept \d+ joins/);
+  await hand.click("Back to the charts");
+  await van.getByRole("textbox", { name: "Cavity of 31" }).fill("3");
+  await page.keyboard.press("Enter");
+  await hand.click("Review the joins");
+  await expect(row(editor, /^vehicle 3 .*new unit BK .*Accepted/)).toBeVisible();
+});
+
+test("markup in a chart stays text, and a paste of ten megabytes is answered", async ({ editor }) => {
+  const { page } = editor;
+  const hand = new Hand(page);
+  await editor.open();
+  await hand.click("Join two charts");
+  await expect(focused(editor)).toHaveRole("textbox");
+  await hand.paste(`1\tground <img src=x onerror="document.title='hurt'">\tBK\n2\t=cmd|' /C calc'!A0\tRD\n`);
+  await expect(side(editor, "The vehicle")).toContainText("<img src=x");
+  await expect(page).not.toHaveTitle("hurt");
+  await expect(side(editor, "The new unit").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
+  await page.evaluate(() => {
+    const text = Array.from(
+      { length: 250_000 },
+      (_, index) => `${index + 1}\tground wire number ${index}\tBK`,
+    ).join("\n");
+    const data = new DataTransfer();
+    data.setData("text/plain", text);
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }),
+    );
+  });
+  await expect(side(editor, "The new unit")).toContainText(/Only the first [\d,. ]+ (rows|lines)/, {
+    timeout: 30_000,
+  });
+  await expect(side(editor, "The new unit").getByRole("button", { name: /^Show more of/ })).toBeVisible();
+});
+
+test("one paste that holds both charts side by side fills both sides", async ({ editor }) => {
+  const hand = new Hand(editor.page);
+  await editor.open();
+  await hand.click("Join two charts");
+  await expect(focused(editor)).toHaveRole("textbox");
+  const lines = [
+    "Pin\tFunction\tColour\t\tPin\tFunction\tColour",
+    "1\tConstant feed\tRD\t\tA4\tBattery +12 V\tYE",
+    "2\tSwitched feed\tYE\t\tA7\tIgnition switched feed\tRD",
+    "3\tGround\tBK\t\tA8\tGround\tBK",
+    "4\tIllumination\tOG\t\tA6\tIllumination\tOG/WH",
+  ];
+  await hand.paste(lines.join("\n"));
+  await expect(rows(editor, "The vehicle")).toHaveCount(5);
+  await expect(rows(editor, "The new unit")).toHaveCount(5);
+  await expect(side(editor, "The new unit").getByRole("textbox", { name: "Cavity of A4" })).toHaveValue("A4");
+});
+
+for (const [theme, width] of [
+  ["paper", 1400],
+  ["workshop", 1400],
+  ["paper", 390],
+  ["workshop", 390],
+] as const) {
+  test(`axe finds nothing wrong with either step, ${theme}, ${width} px wide`, async ({ editor }) => {
+    test.setTimeout(90_000);
+    const { page } = editor;
+    const hand = new Hand(page);
+    await editor.open();
+    if (theme === "workshop") await editor.run("Dark: for the workshop");
+    await page.setViewportSize({ width, height: 844 });
+    await page.keyboard.press("Alt+j");
+    await expect(screen(editor)).toBeVisible();
+    await expectAccessible(page, "both fields empty");
+    await pasteBoth(editor, hand, `${VAN}\n17 ??? --\n`, RECEIVER);
+    await expectAccessible(page, "both charts read");
+    await screen(editor).getByRole("button", { name: "the mating face" }).click();
+    await hand.click("Review the joins");
+    await expect(make(editor)).toBeVisible();
+    await expectAccessible(page, "proposed");
+    await hand.click(/^Accept \d+ joins/);
+    await expectAccessible(page, "accepted");
+    const wider = await screen(editor).evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth);
+    expect(wider, "nothing is cut off at the side").toBeLessThanOrEqual(0);
+  });
+}
