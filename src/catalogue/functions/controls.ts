@@ -208,7 +208,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "parking-sensor",
     "parking sensor",
     "control",
-    "parking sensor signal? | parking assist sensor? signal? | parking distance signal?",
+    "parking sensor signal? rear? front? | parking assist sensor? signal? | parking distance signal?",
     {
       synonyms: ["park distance"],
     },
