@@ -65,7 +65,14 @@ export function guessColumns(
   take("colour", (like) => (like.label > 0.9 && like.colour < 1 ? 0 : like.colour), 0.5);
   const colour = roles.indexOf("colour");
   const next = likeness[colour + 1];
-  if (colour >= 0 && next && roles[colour + 1] === null && next.colour >= 0.6 && !roles.includes("tracer"))
+  if (
+    colour >= 0 &&
+    next &&
+    roles[colour + 1] === null &&
+    next.colour >= 0.6 &&
+    next.function < next.colour &&
+    !roles.includes("tracer")
+  )
     roles[colour + 1] = "tracer";
   if (!roles.includes("label")) takeHoused(roles, rows, cells);
   if (!roles.includes("label")) {
@@ -73,6 +80,7 @@ export function guessColumns(
     const first = likeness.findIndex((like, index) => roles[index] === null && like.label >= 0.8);
     if (first >= 0 && (first <= 2 || likeness[first]!.label >= 0.95)) roles[first] = "label";
   }
+  if (!roles.includes("label")) takeMarks(roles, rows, cells, likeness);
   take("fuse", (like) => like.fuse, 0.6);
   take("current", (like) => like.current, 0.6);
   take("size", (like) => like.size, 0.6);
@@ -98,6 +106,27 @@ function takeHoused(
     roles[at + 1] = "label";
     return;
   }
+}
+
+/** "B+ | Ladeleitung", "INPUT - | starter battery": marks of terminals that are no numbers, each there once. */
+function takeMarks(
+  roles: (ChartColumn | null)[],
+  rows: readonly (readonly string[])[],
+  cells: readonly (readonly string[])[],
+  likeness: readonly Likeness[],
+): void {
+  const at = roles.indexOf(null);
+  const marks = cells[at];
+  if (!marks || at > 1 || marks.length < 3 || marks.length < rows.length * 0.8) return;
+  if (new Set(marks.map((mark) => mark.toLowerCase())).size < marks.length) return;
+  if (!marks.every((mark) => mark.length <= 9 && /^\S{1,7}(?:\s?[+-]|\s\d{1,2})?$/.test(mark))) return;
+  const certain = marks.filter((mark) => functionReading(mark).certain).length;
+  if (certain > marks.length * 0.6) return;
+  const told = likeness.some(
+    (like, index) => index !== at && roles[index] !== "colour" && like.function >= 0.5 && like.letters >= 5,
+  );
+  if (told && likeness[at]!.colour < 0.5) roles[at] = "label";
+  else if (told && roles.includes("colour")) roles[at] = "label";
 }
 
 function looksLikeHousing(cell: string): boolean {
@@ -251,7 +280,7 @@ export function bareSize(
 ): { readonly start: number; readonly end: number; readonly value: number } | null {
   const match =
     /^\s*(\d{1,2}[.,]\d{1,2}|[1-9]\d?)(?=[\s,/-]+[a-z])/i.exec(text) ??
-    /(?<=[a-z][\s,/(-]+)(\d{1,2}[.,]\d{1,2})\)?\s*$/i.exec(text);
+    /(?<=[a-zß][\s,/(-]+)(\d{1,2}(?:[.,]\d{1,2})?)\)?\s*$/i.exec(text);
   const value = match ? Number(match[1]!.replace(",", ".")) : Number.NaN;
   return match && METRIC_SIZES_mm2.some((size) => size === value)
     ? { start: match.index, end: match.index + match[0].length, value }

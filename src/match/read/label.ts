@@ -1,14 +1,16 @@
 import { fold, squeeze } from "./fold.ts";
 import { remembering } from "./remember.ts";
+import { colourSpanOf, coloursOf, functionReading } from "./words.ts";
 
 /** What stands before a cavity's label in charts: stripped, since the housing does not print it. */
 const WORDS =
-  "pins?|cav(?:ity|\\.)?|cavities|contacts?|positions?|pos|ways?|kontakte?|kammer|pol|broches?|voies?|alveole|plot|repere|contatt[oi]|pies?|piedino|patilla|posizione|posicion|cavita|cavidad|positie|pool|contactnr|pinnr|styki?|pozycja|stift";
+  "pins?|pen|pennen|cosse|pata|otwor|cav(?:ity|\\.)?|cavities|contacts?|positions?|pos|ways?|kontakte?|kammer|pol|broches?|voies?|alveole|plot|repere|contatt[oi]|pies?|piedino|patilla|posizione|posicion|cavita|cavidad|positie|pool|contactnr|pinnr|styki?|pozycja|stift";
 /** These name a terminal of a device as well, by its DIN 72552 number: what follows counts only if all lines do it. */
 const DOUBTFUL = "terminals?|term|klemme|kl|bornes?|morsetto|klem|zacisk|nr|no|n°|nº|via";
 const NUMBER_WORD = "(?:\\s*(?:no|nr|n°|nº|num|number|nummer|numero|numer)(?![a-z]))?";
-const CODE = "\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
-const CLOSE = "\\s*[)\\]}]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=-]|$))";
+const CODE =
+  "\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{1,4}\\d{1,2}[+-](?![\\w+-])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
+const CLOSE = "\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=-]|$))";
 
 const KEYWORD = new RegExp(
   `(?<![\\w-])(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=\\s]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
@@ -16,7 +18,7 @@ const KEYWORD = new RegExp(
 const KEYWORD_FIRST = new RegExp(
   `^[([{]?\\s*(?:(?:${WORDS}|${DOUBTFUL})\\b\\.?${NUMBER_WORD}[.:#=\\s]*|#\\s*)((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
 );
-const CODE_FIRST = new RegExp(`^[([{]?\\s*((?:${CODE})(?![\\w+]))${CLOSE}`);
+const CODE_FIRST = new RegExp(`^[([{"'“„«]?\\s*((?:${CODE})(?![\\w+]))${CLOSE}`);
 const CODE_LAST = new RegExp(`(?:^|[\\s,;|:(\\[=>-])((?:${CODE})(?![\\w+]))\\s*[)\\]]?\\s*$`);
 const SPACED_FIRST = new RegExp(`^([a-z]\\s\\d{1,2}(?![\\w.,]))${CLOSE}`);
 const LETTER_FIRST = new RegExp(`^[([{]?\\s*([a-z](?![\\w+'’/.]\\w))${CLOSE}`);
@@ -80,9 +82,37 @@ export function decideLabels(texts: readonly string[]): Labeller | null {
     best = read;
     most = labels.length;
   }
-  const chosen = best;
+  const chosen = best ?? marksIn(filled);
   if (!chosen) return filled.some((text) => byKeyword(text)) ? byKeyword : null;
-  return (text) => chosen(text) ?? byKeyword(text);
+  const others = isTerminalSet(filled.flatMap((text) => chosen(text)?.label ?? [])) ? byLetter : null;
+  return (text) => chosen(text) ?? byKeyword(text) ?? others?.(text) ?? null;
+}
+
+/** Terminals of DIN 72552 are numbers mostly, and letters some: 49a, L, R, 56. */
+function isTerminalSet(labels: readonly string[]): boolean {
+  const terminals = labels.filter((label) => /^(?:15|30|31|49|5[0-9]|8[0-9])[a-z]?$/i.test(label));
+  return terminals.length >= 2 && terminals.length >= labels.length * 0.6;
+}
+
+const byLetter = reader(/^([lrcwbd][+-]?(?![\w+-]))(?=[\s:=|)])\s*[:=|)]?/, 1, true);
+const byMark = reader(/^([a-z]{1,4}\d{0,2}[+-]?(?![\w+-]))(?=[\s:=|)])\s*[:=|)]?/, 1, true);
+
+/**
+ * Marks that are no numbers: "UP windlass up", "B- battery negative". They are labels where every line has its own,
+ * they say nothing themselves, and what follows them says what the lead is for.
+ */
+function marksIn(texts: readonly string[]): Labeller | null {
+  if (texts.length < 3) return null;
+  const marked = texts.flatMap((text) => byMark(text) ?? []);
+  if (marked.length < texts.length * 0.85) return null;
+  const marks = marked.map(({ label }) => label);
+  if (new Set(marks.map((mark) => mark.toLowerCase())).size < marks.length) return null;
+  const share = (fits: (item: Labelled) => boolean) => marked.filter(fits).length / marked.length;
+  if (share(({ label }) => functionReading(label).certain) >= 0.5) return null;
+  if (share(({ rest }) => functionReading(rest).candidates.length > 0) < 0.6) return null;
+  const coloured = coloursOf(marks).filter(Boolean).length / marks.length;
+  if (coloured >= 0.5 && share(({ rest }) => colourSpanOf(rest) !== null) < 0.6) return null;
+  return byMark;
 }
 
 /** True where texts can be the labels of one housing: each once or nearly so, and no row of fuse ratings. */
@@ -107,7 +137,7 @@ const WORD_FIRST = new RegExp(
 
 /** A cell of a label column as the housing prints it: without "pin", brackets, or a closing mark. */
 export const labelCell: (text: string) => string = remembering((text) => {
-  const bare = squeeze(text);
+  const bare = squeeze(text).replace(/^["'“„«]+(?=\S)|(?<=\S)["'”“»]+$/g, "");
   if (bare.length > 60) return bare;
   const word = WORD_FIRST.exec(fold(bare));
   const cut = word && word[0].length < bare.length ? bare.slice(word[0].length) : bare;

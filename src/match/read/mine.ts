@@ -1,6 +1,7 @@
+import { METRIC_SIZES_mm2 } from "../../catalogue/conductors.ts";
 import type { Direction } from "../../graph/harness.ts";
 import { findDirection } from "./direction.ts";
-import { findCurrent, findFuse, findSize } from "./figures.ts";
+import { type Found, findCurrent, findFuse, findSize } from "./figures.ts";
 import { fold, squeeze } from "./fold.ts";
 import { readHead } from "./heads.ts";
 import type { Labeller } from "./label.ts";
@@ -28,7 +29,12 @@ const LONGEST_WORDING = 400;
  * @param labeller finds the label, where this wording may hold it
  * @param colour whether the colour may stand in it
  */
-export function mine(text: string, labeller: Labeller | null, colour: boolean): Mined {
+export function mine(
+  text: string,
+  labeller: Labeller | null,
+  colour: boolean,
+  place: Place | null = null,
+): Mined {
   let rest = text.replaceAll(TAKEN, " ");
   let label: string | null = null;
   let colourText = "";
@@ -52,14 +58,16 @@ export function mine(text: string, labeller: Labeller | null, colour: boolean): 
   };
   const fuse = findFuse(rest);
   if (fuse) take(fuse.start, fuse.end);
-  const size = findSize(rest);
+  let size = findSize(rest);
   if (size) take(size.start, size.end);
   if (colour) {
-    const span = findColour(rest);
+    const span = findColour(rest) ?? (place ? placedColour(rest, place) : null);
     if (span) {
       colourText = squeeze(rest.slice(span.start, span.end).replaceAll(TAKEN, " "));
       const [start, end] = withWireWords(rest, span.start, span.end);
-      take(start, end);
+      const bare = size ? null : sizeBehind(rest, end);
+      if (bare) size = bare;
+      take(start, bare ? bare.end : end);
     }
   }
   const current = findCurrent(rest);
@@ -81,6 +89,21 @@ export function mine(text: string, labeller: Labeller | null, colour: boolean): 
     direction: findDirection(words),
     text: words,
   };
+}
+
+/** Where the lines of a chart have their colours, next to the label or last: letters are read only where they stand so. */
+export type Place = "first" | "last";
+
+const LETTERS = "[a-z]{1,4}(?:\\s?[-/.]\\s?[a-z]{1,4})?";
+const FIRST = new RegExp(`^[\\s\\ufdd0,;:|=.–-]*(${LETTERS})(?=[\\s,;:|=\\ufdd0])`, "i");
+const LAST = new RegExp(`(?<=[\\s,;:|=(\\ufdd0])(${LETTERS})[\\s)\\ufdd0]*$`, "i");
+
+/** The word that stands in the place of the colour, if it is as short as letters of colours are. */
+export function placedColour(text: string, place: Place): Span | null {
+  const match = (place === "first" ? FIRST : LAST).exec(text);
+  if (!match) return null;
+  const start = match.index + match[0].indexOf(match[1]!);
+  return { start, end: start + match[1]!.length };
 }
 
 type Span = { readonly start: number; readonly end: number };
@@ -117,6 +140,15 @@ function isOnlyColour(words: string, span: Span): boolean {
   const before = fold(words.slice(0, span.start)).trim();
   const after = fold(words.slice(span.end)).trim();
   return (before === "" || COLOUR_BEFORE.test(before)) && (after === "" || WIRE_AFTER.test(after));
+}
+
+/** "rot 16", "(red 2,5)": a stocked size that closes the line or the bracket behind the colour, its unit left out. */
+function sizeBehind(text: string, end: number): Found | null {
+  const match = /^[\s,/]+(\d{1,2}(?:[.,]\d{1,2})?)(?=\s*(?:[)\]]|$))/.exec(text.slice(end));
+  const value = match ? Number(match[1]!.replace(",", ".")) : Number.NaN;
+  return match && METRIC_SIZES_mm2.some((known) => known === value)
+    ? { value, start: end, end: end + match[0].length }
+    : null;
 }
 
 /** "yellow wire", "colour: yellow": the words that only say that it is one go with it. */

@@ -25,8 +25,14 @@ export function isPageNumber(text: string): boolean {
   );
 }
 
-const HOUSING =
-  /^(?:[\w.-]+\s+){0,3}(?:connector|plug|socket|harness|pinout|block|stecker|steckverbinder|steckdose|kupplung|pinbelegung|connecteur|fiche|prise|faisceau|conector|enchufe|connettore|spina|presa|stekker|zlacze|wtyczka|gniazdo|section|table|tabelle|tableau|tabla|tabella|tabel|group|gruppe)\b/;
+const HOUSING = new RegExp(
+  `(?<!\\w)(?:${[
+    "connector|plug|socket|harness|loom|pinout|breakout|terminals|terminal block|outputs|inputs",
+    "stecker|steckverbinder|steckdose|kupplung|pinbelegung|kabelbaum|leitungssatz|klemmleiste",
+    "connecteur|fiche|prise|faisceau|bornier|conector|enchufe|mazo|connettore|spina|presa|cablaggio",
+    "stekker|kabelboom|zlacze|wtyczka|gniazdo|wiazka|section|table|tabelle|tableau|tabla|tabella|tabel|gruppe",
+  ].join("|")})(?!\\w)`,
+);
 
 /** A line over rows, such as "Connector B (brown)", "Speakers:", "# Power". */
 export function isHeading(text: string): boolean {
@@ -34,7 +40,7 @@ export function isHeading(text: string): boolean {
   const plain = squeeze(fold(text));
   if (/^#{1,6}\s+\S/.test(plain) || /^[=*_-]{2,}\s*\S.*\S\s*[=*_-]{2,}$/.test(plain)) return true;
   if (/^[^:=\t]{2,40}:$/.test(plain)) return true;
-  return HOUSING.test(plain) && plain.split(" ").length <= 8 && !/[:=|\t]\s*\S/.test(text.trim());
+  return HOUSING.test(plain) && plain.split(" ").length <= 9 && !/[:=|\t]\s*\S|\S {3,}\S/.test(text.trim());
 }
 
 /** A title without the marks that made it one. */

@@ -2,11 +2,12 @@ import { guessColumns } from "./columns.ts";
 import type { Draft, Fate } from "./draft.ts";
 import { type ChartColumn, isHeadLine, readHeads } from "./heads.ts";
 import { decideLabels, type Labeller, looksLikeLabel } from "./label.ts";
-import { mine } from "./mine.ts";
+import { mine, type Place, placedColour } from "./mine.ts";
 import { isHeading, isPageNumber, isProse } from "./notes.ts";
 import { type Manner, readRow } from "./read-row.ts";
 import { type Grid, isRule, type Row } from "./split.ts";
-import { coloursOf } from "./words.ts";
+import { saysUnused } from "./unused.ts";
+import { colourSpanOf, coloursOf } from "./words.ts";
 
 export type GridOptions = {
   readonly sizes: "metric" | "awg";
@@ -87,7 +88,51 @@ function mannerOf(section: Section, options: GridOptions, isWhole: boolean): Man
       break;
     }
   }
-  return { columns, labellers, sizes };
+  return { columns, labellers, sizes, places: placesOf(columns, labellers, isWhole ? content : several) };
+}
+
+/**
+ * Letters of colours ("sw", "gr") are too short to be told from other words of a line; where they stand behind every
+ * label, or last in every line, they can be nothing else.
+ */
+function placesOf(
+  columns: readonly ChartColumn[],
+  labellers: readonly (Labeller | null)[],
+  rows: readonly Row[],
+): readonly (Place | null)[] {
+  if (columns.includes("colour")) return columns.map(() => null);
+  return columns.map((role, index) => {
+    if (role !== "function" && role !== "text") return null;
+    const labeller = labellers[index];
+    const texts = rows
+      .map(({ cells }) => cells[index] ?? "")
+      .filter(
+        (cell) => cell !== "" && cell.length < 200 && !saysUnused(cell) && (!labeller || labeller(cell)),
+      )
+      .map((cell) => labeller?.(cell)?.rest ?? cell);
+    if (texts.length < 3) return null;
+    return (
+      (["first", "last"] as const).find((place) => {
+        const found = texts.map((text) => {
+          const spelt = colourSpanOf(text);
+          const span = spelt ?? placedColour(text, place);
+          const isHere = spelt === null ? span !== null : isSpeltAt(text, place);
+          return { words: span && isHere ? text.slice(span.start, span.end) : "", isSpelt: spelt !== null };
+        });
+        const colours = coloursOf(found.map(({ words }) => words));
+        const letters = found.filter(({ words, isSpelt }) => words !== "" && !isSpelt).length;
+        const read = found.filter(({ words, isSpelt }, at) => words !== "" && !isSpelt && colours[at]).length;
+        const all = found.filter(({ words }, at) => words !== "" && colours[at]).length;
+        return letters > 0 && read >= letters * 0.75 && all >= texts.length * 0.7;
+      }) ?? null
+    );
+  });
+}
+
+function isSpeltAt(text: string, place: Place): boolean {
+  const span = colourSpanOf(text);
+  const around = span && (place === "first" ? text.slice(0, span.start) : text.slice(span.end));
+  return around !== null && !/[\p{L}]/u.test(around);
 }
 
 function readSection(section: Section, manner: Manner, isPreface: boolean): readonly Reckoned[] {
@@ -101,19 +146,25 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
   const hasLabels = said.filter(({ label }) => label !== null).length >= said.length * 0.4;
   const coloured = colours.filter((colour, index) => colour !== null && texts[index] !== "").length;
   const hasColours = coloured >= said.length * 0.4;
+  const labelled = drafts.findIndex(
+    (draft) => draft !== null && draft.label !== null && !isHeading(draft.source),
+  );
   const isLead = joined.map(({ row }, index) => {
     const draft = drafts[index];
     if (!draft || isPageNumber(row.source)) return false;
+    if (draft.label !== null && isTitle(row, draft, index, labelled)) return false;
     if (draft.label !== null)
       return !isPreface || (row.cells.filter(Boolean).length > 1 && looksLikeLabel(draft.label));
     if (isPreface) return false;
     const isColoured = colours[index] !== null && texts[index] !== "";
+    if (isColoured && hasLabels && index < labelled) return false;
     if (isColoured)
       return (
         !(hasLabels && isProse(row.source)) &&
         (draft.text !== "" || row.cells.filter(Boolean).length > 1 || !hasLabels)
       );
-    if (hasLabels || hasColours) return false;
+    if (hasLabels || isProse(row.source) || isHeading(row.source)) return false;
+    if (hasColours) return draft.reading.certain && index > 0;
     return draft.reading.candidates.length > 0 && !isProse(row.source) && !isHeading(row.source);
   });
   const first = isLead.indexOf(true);
@@ -132,6 +183,12 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
     for (const part of more) result.push({ row: part, fate: "continued", draft: null });
   }
   return result;
+}
+
+/** "12N black plug", "8.3  Radio connector XR1": a heading that begins as a row does. */
+function isTitle(row: Row, draft: Draft, index: number, firstRow: number): boolean {
+  if (!isHeading(row.source)) return false;
+  return index < firstRow || draft.reading.candidates.length === 0;
 }
 
 function looksLikeRow(row: Row, draft: Draft, isAmong: boolean, isApart: boolean): boolean {

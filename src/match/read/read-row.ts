@@ -6,7 +6,7 @@ import type { Draft } from "./draft.ts";
 import { ampereCell, findSize, sizeCell } from "./figures.ts";
 import type { ChartColumn } from "./heads.ts";
 import { type Labeller, labelCell, looksLikeLabel } from "./label.ts";
-import { mine } from "./mine.ts";
+import { mine, type Place } from "./mine.ts";
 import type { Row } from "./split.ts";
 import { isStroke, saysUnused } from "./unused.ts";
 import { functionReading } from "./words.ts";
@@ -17,6 +17,8 @@ export type Manner = {
   /** For a column of words: how to find the labels that stand in it. */
   readonly labellers: readonly (Labeller | null)[];
   readonly sizes: "metric" | "awg";
+  /** For a column of words: where in it the letters of the colour stand. */
+  readonly places: readonly (Place | null)[];
 };
 
 const UNUSED: FunctionReading = { candidates: [{ function: "not-used", share: 1 }], certain: true };
@@ -74,6 +76,7 @@ export function readRow(row: Row, manner: Manner): Draft {
         cell,
         label === null ? (labellers[index] ?? null) : null,
         !hasColour && colourText === "",
+        manner.places[index] ?? null,
       );
       label ??= mined.label;
       if (mined.colourText) colourText = mined.colourText;
