@@ -64,7 +64,7 @@ export const BODY: readonly WireFunction[] = [
     "door-unlock",
     "unlock doors",
     "control",
-    "unlock door? signal? motor? central? | door open lock | central lock@0.5",
+    "unlock door? signal? motor? central? lock? | door open lock | central lock@0.5",
     { synonyms: ["unlock"] },
   ),
   define(

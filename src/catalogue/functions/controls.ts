@@ -8,16 +8,22 @@ export const CONTROLS: readonly WireFunction[] = [
     "parking-brake",
     "parking brake",
     "control",
-    "parking brake switch? signal? sense? minus? | brake sense@0.7 | hand brake switch? signal? | handbrake switch? signal? sense? minus? | brake@0.2 signal?",
+    "parking brake switch? signal? sense? minus? | brake sense@0.7 | hand brake switch? signal? | handbrake switch? signal? sense? minus? | handbrake ground signal? switch? | brake@0.2 signal?",
     {
       ...TO_GROUND,
       synonyms: ["park brake", "handbrake", "hand brake", "pkb", "brake sense"],
     },
   ),
-  define("mute", "mute", "control", "mute phone? audio? input? signal? radio? | phone mute | phone@0.4", {
-    ...TO_GROUND,
-    synonyms: ["tel mute", "telephone mute", "phone mute"],
-  }),
+  define(
+    "mute",
+    "mute",
+    "control",
+    "mute phone? audio? input? signal? radio? enable? minus? | mute ground phone? signal? input? enable? | phone mute | phone@0.4",
+    {
+      ...TO_GROUND,
+      synonyms: ["tel mute", "telephone mute", "phone mute"],
+    },
+  ),
   define(
     "speed",
     "vehicle speed",
@@ -66,7 +72,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "camera-trigger",
     "camera trigger",
     "control",
-    "camera trigger signal? reverse? input? | reverse trigger camera? | camera switch signal? | trigger@0.4 | camera reverse signal sense? | camera control | camera enable | trigger input@0.4",
+    "camera trigger signal? reverse? input? | reverse trigger camera? | camera switch signal? | trigger@0.4 | camera reverse signal sense? switch? | camera control | camera enable | trigger input@0.4",
     {
       ...SUPPLY,
       synonyms: ["trigger", "reverse trigger"],

@@ -89,7 +89,7 @@ export const FEEDS: readonly WireFunction[] = [
     "refrigerator-feed",
     "refrigerator feed",
     "feed",
-    "refrigerator feed? volts? switched? plus? ignition? run? accessory?",
+    "refrigerator feed? volts? switched? plus? ignition? run? accessory? engine?",
     {
       ...SUPPLY,
       liveIn: ["run"],

@@ -62,7 +62,7 @@ export const SENSORS: readonly WireFunction[] = [
   sensor(
     "water-level",
     "fresh-water level",
-    "water level sensor? sender? tank? | tank level sensor? sender? | water sender",
+    "water level sensor? sender? tank? fresh? gauge? | water gauge fresh? tank? | fresh level | fresh gauge | tank level sensor? sender? | water sender",
     ["tank level"],
   ),
   sensor(

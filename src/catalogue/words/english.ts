@@ -6,8 +6,8 @@ export const ENGLISH = {
   // Where.
   front: "front, frt, frnt, fwd, forward, f",
   rear: "rear, rr., aft, back, bk., r",
-  left: "left, lh, lft, lhs, l, nearside, n/s",
-  right: "right, rite, rh, rght, rt, rhs, r, offside, o/s",
+  left: "left, lh, l/h, n/side, lft, lhs, l, nearside, n/s",
+  right: "right, rite, rh, r/h, o/side, rght, rt, rhs, r, offside, o/s",
   centre: "centre, center, ctr, cntr, cen",
   driver: "driver*, drv",
   passenger: "passenger*, pass",
@@ -97,7 +97,7 @@ export const ENGLISH = {
   drain: "drain",
   common: "common, com, comm",
   // Lamps.
-  lamp: "lamp, lamps, light, lights, lt, lts, lite, lighting, lght, bulb, luminaire",
+  lamp: "lamp, lamps, light, lights, lites, lt, lts, lite, lighting, lght, bulb, luminaire",
   illumination:
     "illumination, illum, ill, illumin, illuminate, illumi, dash light, illuminated, instrument lighting, panel lights, panel light, night lighting, panel lighting, ills, cluster lamp",
   dash: "dash, dashboard, fascia",

@@ -46,7 +46,8 @@ export function moreTakers(
     const [a] = one.reading.candidates;
     const [b] = shared.reading.candidates;
     const near = kinship(a!.function, b!.function);
-    if (near < 0.79) continue;
+    // Its own general ground may be left over; a particular one takes what the general one has to give.
+    if (near < 0.79 || (near < 1 && isGround(a!.function) && b!.function !== "ground")) continue;
     const verdict = branchVerdict(pair.function, one, shared, roles[free]);
     if (verdict === "join") joined.push({ pair, confidence: near === 1 ? 0.92 : 0.82 });
     else if (verdict === "ask") asked.push(pair);

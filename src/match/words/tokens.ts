@@ -10,7 +10,7 @@ const STOP = new Set(
     "il gli della dello dei delle degli e ed di da per su nel alla allo dal dalla " +
     "het een en of van met naar op bij te uit " +
     "i z ze do na w we od dla po oraz lub pod nad przy " +
-    "approx ca max min typ nom nominal"
+    "approx ca max typ nom nominal"
   ).split(" "),
 );
 
