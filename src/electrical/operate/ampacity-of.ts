@@ -57,28 +57,30 @@ export function conditionsFor(
 }
 
 type Found = { readonly amperes: number | null; readonly book: AmpacityBook };
-const remembered = new Map<string, Found>();
 
-/** The same as a bare number, remembered by all that it depends on. */
-export function amperesFor(
-  book: AmpacityBook,
-  facts: WireFacts,
-  loadedInBundle: number,
-  system_V: number,
-): Found {
-  const { area_mm2, material, limit_degC, engineSpace } = facts;
-  const key = `${book.id}|${area_mm2}|${material}|${limit_degC}|${engineSpace}|${loadedInBundle}|${system_V}`;
-  let found = remembered.get(key);
-  if (!found) {
-    const asked = { area_mm2: Math.max(area_mm2, 0.001), material };
-    const {
-      answer,
-      book: told,
-      share,
-    } = ampacityFor(book, asked, conditionsFor(facts, loadedInBundle, system_V));
-    found = { amperes: isKnown(answer) ? answer.value * share : null, book: told };
-    if (remembered.size > 20_000) remembered.clear();
-    remembered.set(key, found);
+/**
+ * Amperes as a bare number, for many wires: each kind of wire is looked up once for each count of neighbours.
+ * @param system_V nominal
+ */
+export class AmpereTable {
+  private readonly byCount: Map<string, Found>[] = [];
+
+  constructor(
+    readonly book: AmpacityBook,
+    private readonly system_V: number,
+  ) {}
+
+  find(facts: WireFacts, loadedInBundle: number): Found {
+    this.byCount[loadedInBundle] ??= new Map();
+    const ofCount = this.byCount[loadedInBundle];
+    let found = ofCount.get(facts.kind);
+    if (!found) {
+      const asked = { area_mm2: Math.max(facts.area_mm2, 0.001), material: facts.material };
+      const conditions = conditionsFor(facts, loadedInBundle, this.system_V);
+      const { answer, book, share } = ampacityFor(this.book, asked, conditions);
+      found = { amperes: isKnown(answer) ? answer.value * share : null, book };
+      ofCount.set(facts.kind, found);
+    }
+    return found;
   }
-  return found;
 }

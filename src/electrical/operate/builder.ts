@@ -1,8 +1,8 @@
-import { type ContactKey, contactKey, keysOf } from "../../graph/contacts.ts";
+import { type ContactKey, keysOf } from "../../graph/contacts.ts";
 import type { Harness, PartId, WireId } from "../../graph/harness.ts";
 import type { CircuitElement } from "../solve/circuit.ts";
 import { Assumed, type Usual } from "./assumed.ts";
-import { type Box, type Choice, FRAME, type Giver, type Owner, type Role, type Taker } from "./built.ts";
+import { type Box, type Choice, FRAME, type Giver, type Role, type Taker } from "./built.ts";
 import type { KeyState } from "./key-state.ts";
 
 /** What a circuit is built from, besides the harness. */
@@ -25,7 +25,7 @@ export type Setting = {
 /** Grows a circuit element by element; used by the functions that know each kind of part. */
 export class Builder {
   readonly elements: CircuitElement[] = [];
-  readonly owners: Owner[] = [];
+  readonly owners = { role: [] as Role[], id: [] as (PartId | WireId)[], contact: [] as number[] };
   readonly choices: Choice[] = [];
   readonly boxes: Box[] = [];
   readonly givers: Giver[] = [];
@@ -33,12 +33,14 @@ export class Builder {
   readonly assumed = new Assumed();
   readonly firstNode = new Map<PartId, number>();
   readonly keyOf: (ContactKey | null)[] = [null];
-  readonly elementsOfPart = new Map<PartId, number[]>();
+  private readonly contactCount = new Map<PartId, number>();
 
   constructor(readonly setting: Setting) {
     for (const part of Object.values(setting.harness.parts)) {
       this.firstNode.set(part.id, this.keyOf.length);
-      for (const key of keysOf(part)) this.keyOf.push(key);
+      const keys = keysOf(part);
+      this.contactCount.set(part.id, keys.length);
+      for (const key of keys) this.keyOf.push(key);
     }
   }
 
@@ -51,24 +53,25 @@ export class Builder {
     if (end === "loose") return -1;
     const first = this.firstNode.get(end.part);
     if (first === undefined) return -1;
-    const node = first + end.contact - 1;
-    return this.keyOf[node] === contactKey(end.part, end.contact) ? node : -1;
+    const sound = end.contact >= 1 && end.contact <= this.contactCount.get(end.part)!;
+    return sound ? first + end.contact - 1 : -1;
   }
 
   addWire(wire: WireId, element: CircuitElement): number {
-    this.owners.push({ role: "wire", part: null, wire, contact: 0 });
-    return this.elements.push(this.setting.broken.has(wire) ? open(element) : element) - 1;
+    return this.push("wire", wire, 0, this.setting.broken.has(wire) ? open(element) : element);
   }
 
   /** @returns the element's place */
   add(part: PartId, role: Role, element: CircuitElement, contact = 0): number {
-    this.owners.push({ role, part, wire: null, contact });
     const cut = this.setting.broken.has(part) && element.kind !== "coil";
-    const at = this.elements.push(cut ? open(element) : element) - 1;
-    const list = this.elementsOfPart.get(part);
-    if (list) list.push(at);
-    else this.elementsOfPart.set(part, [at]);
-    return at;
+    return this.push(role, part, contact, cut ? open(element) : element);
+  }
+
+  private push(role: Role, id: PartId | WireId, contact: number, element: CircuitElement): number {
+    this.owners.role.push(role);
+    this.owners.id.push(id);
+    this.owners.contact.push(contact);
+    return this.elements.push(element) - 1;
   }
 
   /** An element that voltages turn on and off; it begins as `isOn` says. */

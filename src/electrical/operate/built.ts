@@ -31,13 +31,13 @@ export type Role =
   /** What joins the ground contacts of one box inside it. */
   | "tie";
 
-export type Owner = {
-  readonly role: Role;
-  /** `null` for a wire's element. */
-  readonly part: PartId | null;
-  readonly wire: WireId | null;
+/** Whose each element is, as columns: a large harness has ten thousands of them. */
+export type Owners = {
+  readonly role: readonly Role[];
+  /** The wire of a wire's element, else the part. */
+  readonly id: readonly (PartId | WireId)[];
   /** The contact it stands behind or begins at, where it is one contact's; else 0. */
-  readonly contact: number;
+  readonly contact: readonly number[];
 };
 
 /**
@@ -88,8 +88,7 @@ export type Taker = {
 /** A circuit made of a harness, with the way back from every element. */
 export type Built = {
   readonly circuit: Circuit;
-  /** [elements] */
-  readonly owners: readonly Owner[];
+  readonly owners: Owners;
   readonly choices: readonly Choice[];
   readonly boxes: readonly Box[];
   readonly givers: readonly Giver[];
@@ -98,10 +97,7 @@ export type Built = {
   readonly firstNode: ReadonlyMap<PartId, number>;
   /** [nodes] the contact that a node is; the frame has none. */
   readonly keyOf: readonly (ContactKey | null)[];
-  /** The element of each wire; a wire with a loose end has none. */
-  readonly elementOfWire: ReadonlyMap<WireId, number>;
-  readonly elementsOfPart: ReadonlyMap<PartId, readonly number[]>;
-  /** What each wire was reckoned with. */
+  /** What each wire was reckoned with, in the document's order. */
   readonly wires: ReadonlyMap<WireId, WireFacts>;
   readonly nominal_V: number;
   /** At the battery's posts in this state. */
@@ -117,9 +113,24 @@ export type WireFacts = {
   readonly limit_degC: number;
   readonly engineSpace: boolean;
   readonly resistance_ohm: number;
+  /** Its place among the elements; −1 for a wire with a loose end, which is none. */
+  readonly element: number;
+  /** What a book of ampacity asks of it, as one text. */
+  readonly kind: string;
 };
 
 export const FRAME = 0;
+
+/** The part that an element belongs to; `null` for a wire's. */
+export function partOfElement(owners: Owners, element: number): PartId | null {
+  const role = owners.role[element];
+  return role === undefined || role === "wire" ? null : (owners.id[element] as PartId);
+}
+
+/** The wire that an element is; `null` for a part's. */
+export function wireOfElement(owners: Owners, element: number): WireId | null {
+  return owners.role[element] === "wire" ? (owners.id[element] as WireId) : null;
+}
 
 /** The node of a contact; `null` where the part has none of that number. */
 export function nodeOf(

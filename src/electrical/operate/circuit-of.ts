@@ -54,7 +54,7 @@ export function circuitOf(
     broken: new Set(ask.broken),
   });
   if (volts.assumed) builder.note(volts.assumed, null, volts.value);
-  const { elementOfWire, wires } = addWires(builder);
+  const wires = addWires(builder);
   for (const part of Object.values(harness.parts)) addPart(builder, part);
   const mates = addMates(builder);
   const hasWire = new Uint8Array(builder.keyOf.length);
@@ -69,8 +69,6 @@ export function circuitOf(
     takers: builder.takers,
     firstNode: builder.firstNode,
     keyOf: builder.keyOf,
-    elementOfWire,
-    elementsOfPart: builder.elementsOfPart,
     wires,
     nominal_V,
     battery_V: volts.value,

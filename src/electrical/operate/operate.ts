@@ -2,7 +2,7 @@ import { type ContactKey, keysOf } from "../../graph/contacts.ts";
 import type { Harness, PartId, Wire, WireId } from "../../graph/harness.ts";
 import type { Traced } from "../../graph/trace.ts";
 import type { Solution } from "../solve/solve.ts";
-import { amperesFor, bookOf } from "./ampacity-of.ts";
+import { AmpereTable, bookOf } from "./ampacity-of.ts";
 import { Assumed, USUAL } from "./assumed.ts";
 import type { Built } from "./built.ts";
 import { type Ask, circuitOf } from "./circuit-of.ts";
@@ -74,15 +74,17 @@ function readWires(
   const loaded = loadedInRuns(harness, built, solution);
   const { book, isHeard } = bookOf(harness.settings.electrical.ampacityBook);
   if (!isHeard) assumed.note("book-unheard", null);
+  const table = new AmpereTable(book, built.nominal_V);
   const wires = new Map<WireId, WireReading>();
-  for (const wire of Object.values(harness.wires)) {
-    const element = built.elementOfWire.get(wire.id);
-    const facts = built.wires.get(wire.id)!;
-    const amps = element === undefined ? 0 : solution.amps[element]!;
+  for (const [id, facts] of built.wires) {
+    const amps = facts.element < 0 ? 0 : solution.amps[facts.element]!;
     const drop_V = Math.abs(amps) * facts.resistance_ohm;
-    const { amperes, book: told } = amperesFor(book, facts, neighbours(wire, loaded), built.nominal_V);
-    if (told !== book) assumed.note("book-silent", wire.id, told.name);
-    wires.set(wire.id, {
+    const { amperes, book: told } = table.find(
+      facts,
+      loaded === null ? 1 : neighbours(harness.wires[id]!, loaded),
+    );
+    if (told !== book) assumed.note("book-silent", id, told.name);
+    wires.set(id, {
       amps,
       drop_V,
       watts: drop_V * Math.abs(amps),
@@ -92,14 +94,17 @@ function readWires(
   return wires;
 }
 
-/** How many wires of each run carry current at the same time. */
-function loadedInRuns(harness: Harness, built: Built, solution: Solution): ReadonlyMap<string, number> {
+/** How many wires of each run carry current at the same time; `null` where there are no runs. */
+function loadedInRuns(
+  harness: Harness,
+  built: Built,
+  solution: Solution,
+): ReadonlyMap<string, number> | null {
+  if (Object.keys(harness.runs).length === 0) return null;
   const loaded = new Map<string, number>();
-  for (const wire of Object.values(harness.wires)) {
-    if (wire.runs.length === 0) continue;
-    const element = built.elementOfWire.get(wire.id);
-    if (element === undefined || Math.abs(solution.amps[element]!) < LOADED_A) continue;
-    for (const run of wire.runs) loaded.set(run, (loaded.get(run) ?? 0) + 1);
+  for (const [id, { element }] of built.wires) {
+    if (element < 0 || Math.abs(solution.amps[element]!) < LOADED_A) continue;
+    for (const run of harness.wires[id]!.runs) loaded.set(run, (loaded.get(run) ?? 0) + 1);
   }
   return loaded;
 }
@@ -114,7 +119,8 @@ function neighbours(wire: Wire, loaded: ReadonlyMap<string, number>): number {
 export function loadedBeside(readings: Readings, wire: WireId): number {
   const { harness, built, solution } = readings.solved;
   const found = harness.wires[wire];
-  return found ? neighbours(found, loadedInRuns(harness, built, solution)) : 1;
+  const loaded = loadedInRuns(harness, built, solution);
+  return found && loaded ? neighbours(found, loaded) : 1;
 }
 
 /** The designation of a part or wire, for words. */

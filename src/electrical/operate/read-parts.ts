@@ -30,9 +30,11 @@ export function readParts(
     ),
   );
   const holding = new Set(solution.warnings.flatMap((one) => (one.kind === "relays-hold" ? one.coils : [])));
-  for (let index = 0; index < built.owners.length; index++) {
-    const { role, part: id } = built.owners[index]!;
-    if (id === null || (role !== "fuse" && role !== "coil")) continue;
+  const { owners } = built;
+  for (let index = 0; index < owners.role.length; index++) {
+    const role = owners.role[index];
+    if (role !== "fuse" && role !== "coil") continue;
+    const id = owners.id[index] as PartId;
     const part = harness.parts[id]!;
     if (role === "fuse") fuses.set(id, readFuse(part, Math.abs(solution.amps[index]!)));
     else {

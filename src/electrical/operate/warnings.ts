@@ -2,6 +2,7 @@ import { nameContact } from "../../catalogue/describe.ts";
 import { type ContactKey, refOfKey } from "../../graph/contacts.ts";
 import type { PartId, WireId } from "../../graph/harness.ts";
 import { digits } from "../figure.ts";
+import { partOfElement } from "./built.ts";
 import type { Readings, ReadingWarning, WarningCode } from "./readings.ts";
 
 type Bare = Omit<Readings, "warnings">;
@@ -49,17 +50,17 @@ const ORDER: readonly WarningCode[] = [
 
 function ofSolution(readings: Bare): readonly ReadingWarning[] {
   const { built, solution, harness } = readings.solved;
+  const { owners } = built;
   const partsOf = (elements: readonly number[]): PartId[] => [
-    ...new Set(elements.flatMap((element) => built.owners[element]?.part ?? [])),
+    ...new Set(elements.flatMap((element) => partOfElement(owners, element) ?? [])),
   ];
   const contactsAt = (elements: readonly number[]) =>
-    elements
-      .map((element) => built.owners[element]!)
-      .flatMap(({ part, contact }) =>
-        part === null
-          ? []
-          : [contact > 0 ? nameContact(harness, { part, contact }) : harness.parts[part]!.designation],
-      );
+    elements.flatMap((element) => {
+      const part = partOfElement(owners, element);
+      if (part === null) return [];
+      const contact = owners.contact[element]!;
+      return [contact > 0 ? nameContact(harness, { part, contact }) : harness.parts[part]!.designation];
+    });
   const list = (elements: readonly number[]) => [...new Set(contactsAt(elements))].join(" and ");
   const found: ReadingWarning[] = [];
   for (const warning of solution.warnings) {
@@ -73,7 +74,7 @@ function ofSolution(readings: Bare): readonly ReadingWarning[] {
         break;
       case "conflicting-supplies": {
         // An output that is fed back is told of as a source; its own zero volts fight nobody.
-        if (warning.elements.every((element) => built.owners[element]?.role === "output")) break;
+        if (warning.elements.every((element) => owners.role[element] === "output")) break;
         found.push({
           code: "conflicting-supplies",
           about: partsOf(warning.elements),

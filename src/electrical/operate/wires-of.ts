@@ -8,28 +8,26 @@ const LEAST_degC = -50;
 const MOST_degC = 200;
 
 /** Adds every wire whose two ends stand on contacts as a resistance. */
-export function addWires(builder: Builder): {
-  readonly elementOfWire: Map<WireId, number>;
-  readonly wires: Map<WireId, WireFacts>;
-} {
+export function addWires(builder: Builder): ReadonlyMap<WireId, WireFacts> {
   const { harness } = builder.setting;
-  const elementOfWire = new Map<WireId, number>();
   const wires = new Map<WireId, WireFacts>();
-  const all = Object.values(harness.wires);
-  for (const wire of all) {
+  for (const wire of Object.values(harness.wires)) {
     const facts = factsOf(builder, wire);
-    wires.set(wire.id, facts);
     const from = builder.nodeOfEnd(wire.ends[0]);
     const to = builder.nodeOfEnd(wire.ends[1]);
-    if (from < 0 || to < 0) continue;
-    const element = { kind: "resistance", from, to, resistance_ohm: facts.resistance_ohm } as const;
-    elementOfWire.set(wire.id, builder.addWire(wire.id, element));
+    if (from >= 0 && to >= 0) {
+      const { resistance_ohm } = facts;
+      facts.element = builder.addWire(wire.id, { kind: "resistance", from, to, resistance_ohm });
+    }
+    wires.set(wire.id, facts);
   }
-  if (all.length > 0) builder.note("crimps-left-out", null);
-  return { elementOfWire, wires };
+  if (wires.size > 0) builder.note("crimps-left-out", null);
+  return wires;
 }
 
-function factsOf(builder: Builder, wire: Wire): WireFacts {
+type Growing = { -readonly [Key in keyof WireFacts]: WireFacts[Key] };
+
+function factsOf(builder: Builder, wire: Wire): Growing {
   const { setting } = builder;
   const { usual, harness } = setting;
   const engineSpace = wire.runs.length > 0 && inEngineBay(harness, wire);
@@ -46,13 +44,16 @@ function factsOf(builder: Builder, wire: Wire): WireFacts {
   if (stated_degC === null) builder.note("wire-insulation", wire.id, usual.insulationLimit_degC);
   const area_mm2 = wire.area_mm2 === "unknown" ? assumedArea(builder, wire) : wire.area_mm2;
   const length_m = wire.length_m === "unknown" ? assumedLength(builder, wire) : wire.length_m;
+  const limit_degC = stated_degC ?? usual.insulationLimit_degC;
   return {
     area_mm2,
     length_m,
     temperature_degC,
     material,
-    limit_degC: stated_degC ?? usual.insulationLimit_degC,
+    limit_degC,
     engineSpace,
+    element: -1,
+    kind: kindOf(area_mm2, material, limit_degC, engineSpace),
     // Sizes that no wire has are drawn now and then; the sums hold to what a table can say.
     resistance_ohm: ohmsPerMetre(Math.max(area_mm2, 0.001), temperature_degC, material) * length_m,
   };
@@ -103,3 +104,28 @@ export function runsLength_m(harness: Pick<Harness, "runs">, ids: readonly RunId
   }
   return sum;
 }
+
+const kinds = new Map<number, Map<string, string>>();
+
+/** One text for all wires that a book of ampacity cannot tell apart: made once, so that it is compared by identity. */
+function kindOf(area_mm2: number, material: string, limit_degC: number, engineSpace: boolean): string {
+  let ofArea = kinds.get(area_mm2);
+  if (!ofArea) {
+    if (kinds.size > 2000) kinds.clear();
+    ofArea = new Map();
+    kinds.set(area_mm2, ofArea);
+  }
+  const rest = engineSpace ? limit_degC + 1000 : limit_degC;
+  const key = material === "copper" ? (PLAIN[rest] ?? `copper ${rest}`) : `${material} ${rest}`;
+  let kind = ofArea.get(key);
+  if (kind === undefined) {
+    kind = `${area_mm2} ${key}`;
+    ofArea.set(key, kind);
+  }
+  return kind;
+}
+
+/** Texts of the usual insulations, so that none is put together for each wire. */
+const PLAIN: Readonly<Record<number, string>> = Object.fromEntries(
+  [85, 105, 125, 180].flatMap((limit) => [limit, limit + 1000].map((rest) => [rest, `copper ${rest}`])),
+);
