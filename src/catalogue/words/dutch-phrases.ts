@@ -156,4 +156,5 @@ export const DUTCH_PHRASES = phrasesByMeaning({
   "step input": "trede in, opstap in",
   "taillift down": "klep omlaag, klep neer",
   antenna: "dakantenne",
+  signal: "actief massa, massa geschakeld, massa actief",
 });

@@ -143,4 +143,5 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "solar plus": "panneau solaire plus",
   lamp: "eclairage remorque",
   "courtesy lamp": "eclairage seuil, eclairage marchepied",
+  signal: "actif masse, masse active, commande masse, actif a la masse",
 });

@@ -40,7 +40,8 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "tail lamp":
     "schlusslicht, schlussleuchte, schlussleuchten, rucklicht, ruecklicht, ruckleuchte, rueckleuchte, heckleuchte",
   "clearance lamp": "umrissleuchte",
-  "fog rear lamp": "nebelschlussleuchte, nebelschlusslicht, nebelruckleuchte, nebelrueckleuchte, nsl",
+  "fog rear lamp":
+    "nebelschlussleuchte, nebelschlusslicht, nebelruckleuchte, nebelrueckleuchte, nsl, nebelschlussl",
   "fog rear": "nebelschluss",
   "fog front lamp": "nebelscheinwerfer, nsw",
   "low beam": "abblendlicht, abblend, abblendscheinwerfer, abbl",
@@ -137,7 +138,7 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   lighter: "zigarettenanzunder",
   changer: "cd wechsler",
   kline: "datenleitung k",
-  "work lamp": "asw, arbeitsl",
+  "work lamp": "asw, arbeitsl, arbeitsscheinw",
   "spot lamp":
     "suchscheinwerfer, fernscheinwerfer, zusatzscheinwerfer, zusatzfernlicht, zusatzfernscheinwerfer, zsw",
   "stern lamp": "hecklicht, hecklaterne",
@@ -163,4 +164,5 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "windlass up": "ankerwinde auf",
   "indicator left": "bl links, bl li",
   "indicator right": "bl rechts, bl re",
+  signal: "aktiv masse, masse aktiv, massegesteuert, masse geschaltet, gegen masse, masseaktiv, aktiv low",
 });

@@ -76,8 +76,8 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
   "illumination instrument":
     "illuminazione strumenti, luci strumenti, luce strumenti, illuminazione quadro, illuminazione quadro strumenti, luci quadro",
   hazard: "luci emergenza, quattro frecce",
-  "indicator left": "freccia sx, frecce sx, indicatore sx",
-  "indicator right": "freccia dx, frecce dx, indicatore dx",
+  "indicator left": "freccia sx, frecce sx, indicatore sx, indicatore sinistro, indicatori sinistri",
+  "indicator right": "freccia dx, frecce dx, indicatore dx, indicatore destro, indicatori destri",
   "reverse lamp": "luce retromarcia, luci retromarcia, faro retromarcia",
   "reverse gear": "retromarcia inserita, marcia indietro",
   "camera reverse": "telecamera retromarcia, telecamera posteriore, retrocamera, camera posteriore",
@@ -181,4 +181,5 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
   "lift up": "sollevatore su",
   "speaker front left": "altoparlante as",
   navigation: "di via",
+  signal: "attivo massa, comando massa, attivo a massa",
 });

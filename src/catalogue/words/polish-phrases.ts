@@ -121,4 +121,6 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "seat switch": "czujnik fotela, wylacznik fotela",
   "rudder position": "polozenie steru, polozenia steru, wychylenie steru",
   "socket feed": "zasilanie gniazda, gniazdo 12v",
+  "ignition feed": "wlaczeniu zaplonu, zasilanie wlaczeniu zaplonu",
+  signal: "aktywny masa, sterowany masa, aktywna masa",
 });

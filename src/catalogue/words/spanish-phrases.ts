@@ -50,7 +50,7 @@ export const SPANISH_PHRASES = phrasesByMeaning({
     "luz matricula, luces matricula, luz patente, luz placa, luces placa, iluminacion matricula, luz porta matricula",
   "fog rear lamp": "antiniebla trasera, antiniebla trasero, luz antiniebla trasera, niebla trasera",
   "fog front lamp":
-    "antiniebla delantero, antiniebla delantera, faros antiniebla, faro antiniebla, antinieblas delanteros, niebla delantera",
+    "antiniebla delantero, antiniebla delantera, faros antiniebla, faro antiniebla, antinieblas delanteros, niebla delantera, faros niebla, faro niebla, faros de niebla",
   "clearance lamp": "luz galibo, luces galibo",
   "spot lamp":
     "faro largo alcance, faros largo alcance, faro auxiliar, faros auxiliares, faro buscador, largo alcance",
@@ -165,4 +165,5 @@ export const SPANISH_PHRASES = phrasesByMeaning({
   "position right": "posicion der",
   "window right": "ventana der, elevalunas der",
   wiper: "limpia parabrisas",
+  signal: "activo masa, activo a masa, activo negativo, activo tierra",
 });
