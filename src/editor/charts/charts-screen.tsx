@@ -119,9 +119,10 @@ export default function ChartsScreen() {
               type="button"
               className="text-button"
               onClick={() => {
+                const now = deskOnly(desk);
                 if (setBy) desk.resume(setBy);
                 else desk.startAfresh();
-                setSetBy(setBy ? null : deskOnly(desk));
+                setSetBy(setBy ? null : now);
               }}
             >
               {setBy ? "Bring it back" : "Start afresh"}
