@@ -1,0 +1,172 @@
+import type { Readings, Volts } from "../../electrical/operate/readings.ts";
+import { contactKey, contactsOf } from "../../graph/contacts.ts";
+import type { WireId } from "../../graph/harness.ts";
+import type { Scene } from "../../layout/scene.ts";
+import { textWidth } from "../../layout/text/measure.ts";
+import type { Box } from "../canvas/hit-model.ts";
+import { Crossings, freePieces, type Piece, Taken } from "./free-place.ts";
+import { figureOf } from "./ink-model.ts";
+import type { Overlay } from "./readings-store.ts";
+import { NO_AMPS, writeVolts } from "./say-readings.ts";
+
+export const FIGURE_SIZE = 11.5;
+export const VOLTS_SIZE = 11;
+/** Height of the paper that a figure stands on. */
+export const BREAK = 13;
+const ARROW = 11;
+const PAD = 3;
+
+/** A number in a break of a wire, and which way its current flows. */
+export type WireFigure = {
+  readonly wire: WireId;
+  readonly text: string;
+  /** Middle. */
+  readonly x: number;
+  readonly y: number;
+  /** Along the wire, paper included. */
+  readonly length: number;
+  /** Written upwards, in an upright piece. */
+  readonly upright: boolean;
+  /** Towards greater x or y, or less; 0: no arrow. */
+  readonly flow: 1 | -1 | 0;
+  readonly strong: boolean;
+};
+
+/** Volts beside a contact. */
+export type ContactFigure = {
+  readonly text: string;
+  readonly x: number;
+  /** Baseline. */
+  readonly y: number;
+  readonly align: "start" | "end";
+  readonly standing: "volts" | "none" | "floating";
+};
+
+/** Where along a piece a figure is tried, as shares of the room there is. */
+const TRIES = [0.5, 0.25, 0.75, 0.1, 0.9, 0, 1];
+
+/**
+ * The figures of all wires in an overlay. Each stands in the longest piece of its wire that has room, on no other figure
+ * and, where that can be had, on no crossing. A wire without room has none.
+ */
+export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay): readonly WireFigure[] {
+  if (overlay === "volts") return [];
+  const figures: WireFigure[] = [];
+  const taken = new Taken();
+  const crossings = crossingsOf(scene);
+  for (const placed of scene.wires.values()) {
+    const reading = readings.wires.get(placed.wire.id);
+    if (!reading) continue;
+    const text = figureOf(overlay, reading);
+    if (text === "") continue;
+    const strong = overlay === "load" && (reading.percentOfAmpacity ?? 0) > 100;
+    const width = Math.ceil(textWidth(text, FIGURE_SIZE, strong ? "bold" : "regular"));
+    const length = width + 2 * PAD + (overlay === "amps" ? ARROW : 0);
+    const found = bestSpot(freePieces(placed), length, crossings, taken);
+    if (!found) continue;
+    const { piece, middle } = found;
+    taken.add(boxAt(piece, middle, length));
+    const along = reading.amps > 0 === piece.onward;
+    figures.push({
+      wire: placed.wire.id,
+      text,
+      x: piece.upright ? piece.at : middle,
+      y: piece.upright ? middle : piece.at,
+      length,
+      upright: piece.upright,
+      flow: overlay !== "amps" || Math.abs(reading.amps) < NO_AMPS ? 0 : along ? 1 : -1,
+      strong,
+    });
+  }
+  return figures;
+}
+
+function bestSpot(
+  pieces: readonly Piece[],
+  length: number,
+  crossings: Crossings,
+  taken: Taken,
+): { readonly piece: Piece; readonly middle: number } | null {
+  let best: { piece: Piece; middle: number } | null = null;
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const piece of pieces) {
+    const room = piece.to - piece.from - length;
+    if (room < 0) break;
+    for (const share of TRIES) {
+      const start = piece.from + share * room;
+      const middle = start + length / 2;
+      if (!taken.isFree(boxAt(piece, middle, length))) continue;
+      const hidden = crossings.across(piece, start, start + length);
+      if (hidden === 0) return { piece, middle };
+      if (hidden < fewest) {
+        fewest = hidden;
+        best = { piece, middle };
+      }
+    }
+  }
+  return best;
+}
+
+function boxAt({ upright, at }: Piece, middle: number, length: number): Box {
+  const [x, y, width, height] = upright
+    ? [at - BREAK / 2, middle - length / 2, BREAK, length]
+    : [middle - length / 2, at - BREAK / 2, length, BREAK];
+  return { x, y, width, height };
+}
+
+const remembered = new WeakMap<Scene, Crossings>();
+
+function crossingsOf(scene: Scene): Crossings {
+  let made = remembered.get(scene);
+  if (!made) {
+    made = new Crossings(scene);
+    remembered.set(scene, made);
+  }
+  return made;
+}
+
+/** From the edge of a part, and above the wire: between the labels of two wires that leave a housing. */
+const OFF = 4;
+const ABOVE = 6;
+
+/** Volts beside every contact that a wire lands on, or that has volts of its own. */
+export function contactFigures(scene: Scene, readings: Readings): readonly ContactFigure[] {
+  const figures: ContactFigure[] = [];
+  const wired = wiredContacts(scene);
+  for (const { part, shape, x, y } of scene.parts.values()) {
+    for (const { number } of contactsOf(part)) {
+      const key = contactKey(part.id, number);
+      const volts = readings.contacts.get(key);
+      const port = shape.ports.find((one) => one.contact === number);
+      if (volts === undefined || !port) continue;
+      if (!wired.has(key) && (volts === "floating" || Math.abs(volts) < 0.05)) continue;
+      const left = port.side === "left";
+      figures.push({
+        ...sayShort(volts),
+        x: x + port.x + (left ? -OFF : OFF),
+        y: y + port.y - ABOVE,
+        align: left ? "end" : "start",
+      });
+    }
+  }
+  return figures;
+}
+
+function sayShort(volts: Volts): Pick<ContactFigure, "text" | "standing"> {
+  if (volts === "floating") return { text: "floats", standing: "floating" };
+  return { text: `${writeVolts(volts)} V`, standing: Math.abs(volts) < 0.05 ? "none" : "volts" };
+}
+
+const wiredIn = new WeakMap<Scene, ReadonlySet<string>>();
+
+function wiredContacts(scene: Scene): ReadonlySet<string> {
+  let found = wiredIn.get(scene);
+  if (!found) {
+    const keys = new Set<string>();
+    for (const { wire } of scene.wires.values())
+      for (const end of wire.ends) if (end !== "loose") keys.add(contactKey(end.part, end.contact));
+    found = keys;
+    wiredIn.set(scene, found);
+  }
+  return found;
+}

@@ -1,0 +1,92 @@
+import type { Readings, ReadingWarning, WarningCode } from "../../electrical/operate/readings.ts";
+import type { PartId, WireId } from "../../graph/harness.ts";
+import type { Scene } from "../../layout/scene.ts";
+import type { Finding } from "../../rules/rule.ts";
+import { freePieces } from "./free-place.ts";
+
+/** Beside a part or on a wire: what is wrong with it in this state, by shape and word. */
+export type WarningTag = {
+  readonly key: string;
+  readonly x: number;
+  readonly y: number;
+  readonly about: PartId | WireId;
+  readonly severity: Finding["severity"];
+  readonly word: string;
+  /** All that there is to say, in sentences. */
+  readonly words: string;
+};
+
+/** Beside a part: how it stands, quietly. */
+export type StateTag = {
+  readonly x: number;
+  /** Baseline. */
+  readonly y: number;
+  readonly word: string;
+  readonly on: boolean;
+};
+
+const SHOWN: Readonly<Record<WarningCode, readonly [Finding["severity"], string]>> = {
+  "dead-short": ["danger", "short"],
+  "conflicting-supplies": ["danger", "feeds fight"],
+  "fuse-opens": ["danger", "opens"],
+  "wire-overloaded": ["danger", "overloaded"],
+  "source-overloaded": ["fault", "overdrawn"],
+  "back-fed": ["fault", "fed from behind"],
+  "load-reversed": ["fault", "reversed"],
+  "output-at-limit": ["weak", "at its limit"],
+  "load-starved": ["fault", "too few volts"],
+  "relay-chatters": ["fault", "chatters"],
+  "relays-race": ["weak", "races"],
+  "relay-holds": ["weak", "holds itself"],
+  "fuse-full": ["weak", "full"],
+  "box-restless": ["fault", "never rests"],
+  "not-settled": ["weak", "not settled"],
+};
+
+/** The lower left corner of a part, and below it. */
+const BELOW = 3;
+
+/** One tag for each thing that is warned of, by the first and worst warning; the words hold all of them. */
+export function warningTags(scene: Scene, warnings: readonly ReadingWarning[]): readonly WarningTag[] {
+  const tags = new Map<string, WarningTag>();
+  for (const { code, words, about } of warnings) {
+    const [first] = about;
+    if (first === undefined) continue;
+    const known = tags.get(first);
+    if (known) {
+      tags.set(first, { ...known, words: `${known.words} ${words}` });
+      continue;
+    }
+    const spot = spotOf(scene, first);
+    const [severity, word] = SHOWN[code];
+    if (spot) tags.set(first, { key: first, ...spot, about: first, severity, word, words });
+  }
+  return [...tags.values()];
+}
+
+function spotOf(scene: Scene, id: PartId | WireId): { readonly x: number; readonly y: number } | null {
+  const part = scene.parts.get(id as PartId);
+  if (part) return { x: part.x, y: part.y + part.shape.height + BELOW };
+  const wire = scene.wires.get(id as WireId);
+  if (!wire) return null;
+  const [piece] = freePieces(wire);
+  if (!piece) return { x: wire.path[0]!, y: wire.path[1]! };
+  const near = piece.from + 0.25 * (piece.to - piece.from);
+  return piece.upright ? { x: piece.at + 8, y: near } : { x: near, y: piece.at + 8 };
+}
+
+/** Loads on and off, relays pulled and released, boxes awake and asleep: over the part's upper right corner. */
+export function stateTags(scene: Scene, readings: Readings): readonly StateTag[] {
+  const tags: StateTag[] = [];
+  for (const { part, shape, x, y } of scene.parts.values()) {
+    const at = { x: x + shape.width, y: y - 4 };
+    const relay = readings.relays.get(part.id);
+    if (relay) tags.push({ ...at, word: relay.pulled ? "pulled" : "released", on: relay.pulled });
+    const awake = part.kind === "module" ? readings.awake.get(part.id) : undefined;
+    if (awake !== undefined) tags.push({ ...at, word: awake ? "awake" : "asleep", on: awake });
+    if (part.kind !== "load") continue;
+    const load = readings.loads.get(`${part.id}#1`);
+    if (load) tags.push({ ...at, word: load.works ? "on" : "off", on: load.works });
+  }
+  return tags;
+}
