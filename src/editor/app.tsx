@@ -9,11 +9,13 @@ import { Header } from "./shell/header.tsx";
 import { Dialogs } from "./shell/open-dialog.tsx";
 import { PhoneSwitch } from "./shell/phone-switch.tsx";
 import { desk, SIDE_WIDTH, TABLE_HEIGHT } from "./shell/preferences.ts";
-import { Details, SidePanel } from "./shell/side-panel.tsx";
+import { Details, Figures, SidePanel } from "./shell/side-panel.tsx";
 import { Splitter } from "./shell/splitter.tsx";
 import { StatusLine } from "./shell/status-line.tsx";
 import { useNarrow } from "./shell/use-narrow.ts";
 import { useEditor } from "./state/use-editor.ts";
+
+const PANEL_NAMES = { findings: "Findings", figures: "Figures", inspector: "Details" } as const;
 
 const WireTable = lazy(() => import("./table/wire-table.tsx"));
 
@@ -54,11 +56,7 @@ function SideBySide() {
           <Sheet />
         </main>
         {panel !== "none" && (
-          <aside
-            className="side"
-            style={{ width: sideWidth }}
-            aria-label={panel === "findings" ? "Findings" : "Details"}
-          >
+          <aside className="side" style={{ width: sideWidth }} aria-label={PANEL_NAMES[panel]}>
             <Splitter
               name="Width of the side panel"
               runs="up"
@@ -108,6 +106,8 @@ function OneThing() {
             <Suspense fallback={null}>
               <WireTable />
             </Suspense>
+          ) : view === "figures" ? (
+            <Figures />
           ) : (
             <Details />
           )}

@@ -7,6 +7,7 @@ const VIEWS: readonly (readonly [PhoneView, string])[] = [
   ["findings", "Findings"],
   ["wires", "Wires"],
   ["details", "Details"],
+  ["figures", "Figures"],
 ];
 
 /** On a phone one thing is shown at a time; this says which. */

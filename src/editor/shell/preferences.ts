@@ -14,7 +14,7 @@ export type Preferences = {
   readonly minimap: boolean;
 };
 
-export type PhoneView = "drawing" | "findings" | "wires" | "details";
+export type PhoneView = "drawing" | "findings" | "wires" | "details" | "figures";
 
 export const SIDE_WIDTH = { least: 240, most: 640, usual: 368 } as const;
 export const TABLE_HEIGHT = { least: 120, most: 720, usual: 264 } as const;
@@ -44,7 +44,7 @@ export function readPreferences(text: string | null): Preferences {
     tableHeight: within(kept.tableHeight, TABLE_HEIGHT),
     phoneView: "drawing",
     theme: oneOf(kept.theme, ["paper", "workshop", "system"], USUAL.theme),
-    panel: oneOf(kept.panel, ["inspector", "findings", "none"], USUAL.panel),
+    panel: oneOf(kept.panel, ["inspector", "findings", "figures", "none"], USUAL.panel),
     wireTable: kept.wireTable === true,
     minimap: kept.minimap !== false,
   };

@@ -1,14 +1,16 @@
 import { lazy, Suspense } from "react";
 import { FindingsList } from "../findings/findings-list.tsx";
+import type { Panel } from "../state/store.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 
+const FiguresPanel = lazy(() => import("../readings/panel/figures-panel.tsx"));
 const Inspector = lazy(() => import("../inspector/inspector.tsx"));
 
 /** Beside the drawing: the details of the selection, or what was found. */
 export function SidePanel() {
   const editor = useEditorStore();
   const panel = useEditor((state) => state.panel);
-  const tab = (value: "inspector" | "findings", name: string) => (
+  const tab = (value: Exclude<Panel, "none">, name: string) => (
     <button
       type="button"
       className="button quiet-button side-tab"
@@ -23,6 +25,7 @@ export function SidePanel() {
       <div className="side-head">
         {tab("inspector", "Details")}
         {tab("findings", "Findings")}
+        {tab("figures", "Figures")}
         <button
           type="button"
           className="button quiet-button side-close"
@@ -38,6 +41,10 @@ export function SidePanel() {
       <div className="side-body">
         {panel === "findings" ? (
           <FindingsList />
+        ) : panel === "figures" ? (
+          <Suspense fallback={null}>
+            <FiguresPanel />
+          </Suspense>
         ) : (
           <Suspense fallback={null}>
             <Inspector />
@@ -45,6 +52,16 @@ export function SidePanel() {
         )}
       </div>
     </>
+  );
+}
+
+export function Figures() {
+  return (
+    <div className="side-body">
+      <Suspense fallback={null}>
+        <FiguresPanel />
+      </Suspense>
+    </div>
   );
 }
 

@@ -20,7 +20,7 @@ export type Notice = { readonly tone: "said" | "refused"; readonly text: string;
 export type Theme = "paper" | "workshop" | "system";
 
 /** Which of the side panels is open beside the canvas. */
-export type Panel = "inspector" | "findings" | "none";
+export type Panel = "inspector" | "findings" | "figures" | "none";
 
 export type EditorState = {
   readonly history: History;

@@ -80,11 +80,11 @@ function worstLines(readings: Readings): readonly FigureLine[] {
 
 function worst(
   readings: Readings,
-  valueOf: (id: WireId) => number,
+  amountOf: (id: WireId) => number,
 ): { readonly wire: Wire; readonly value: number } | null {
   let found: { wire: Wire; value: number } | null = null;
   for (const wire of Object.values(readings.solved.harness.wires)) {
-    const value = valueOf(wire.id);
+    const value = amountOf(wire.id);
     if (value > 1e-9 && value > (found?.value ?? 0)) found = { wire, value };
   }
   return found;

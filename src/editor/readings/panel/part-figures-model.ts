@@ -130,8 +130,8 @@ function powerOf(volts: number, amps: number, name = "Power"): FigureLine {
 /** What flows through a part of two contacts. */
 function ampsThrough(readings: Readings, id: PartId): number {
   const { built, solution } = readings.solved;
-  const [element] = built.elementsOfPart.get(id) ?? [];
-  return element === undefined ? 0 : Math.abs(solution.amps[element]!);
+  const element = built.owners.id.indexOf(id);
+  return element < 0 ? 0 : Math.abs(solution.amps[element]!);
 }
 
 function passLines(readings: Readings, part: Part): readonly FigureLine[] {

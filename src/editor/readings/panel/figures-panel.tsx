@@ -1,0 +1,66 @@
+import { useEffect } from "react";
+import { useStore } from "zustand";
+import { sayState } from "../../../electrical/operate/key-state.ts";
+import { useEditor, useEditorStore } from "../../state/use-editor.ts";
+import { readingsOf } from "../readings-store.ts";
+import { useReadings } from "../use-readings.ts";
+import { type PanelPage, panelView } from "./panel-view.ts";
+import { SelectionPage } from "./selection-page.tsx";
+import { StateFields } from "./state-fields.tsx";
+import { WhatIfs } from "./what-if.tsx";
+import "./figures-panel.css";
+
+const PAGES: readonly (readonly [PanelPage, string])[] = [
+  ["selection", "Selection"],
+  ["sizes", "Sizes"],
+  ["whole", "Whole harness"],
+];
+
+/** Volts, amperes and all that follows from them, each of which can be asked why. */
+export default function FiguresPanel() {
+  const editor = useEditorStore();
+  const harness = useEditor((state) => state.history.present);
+  const { view } = useStore(panelView);
+  const readings = useReadings((state) => state.readings);
+  const state = useReadings((one) => one.state);
+  const problem = useReadings((one) => one.problem);
+  const busy = useReadings((one) => one.busy);
+  useEffect(() => {
+    const store = readingsOf(editor);
+    if (store.getState().on) return;
+    store.getState().turn(true);
+    // What this panel turned on goes off with it; what somebody else turned on stays.
+    return () => store.getState().turn(false);
+  }, [editor]);
+  return (
+    <div className="figures">
+      <p className="figures-state">
+        With the key at <strong>{sayState(state, harness)}</strong>
+        {busy && <span className="figures-quiet"> (being worked out)</span>}
+      </p>
+      <StateFields />
+      {readings && <WhatIfs readings={readings} />}
+      <nav className="figures-pages" aria-label="Pages of figures">
+        {PAGES.map(([page, name]) => (
+          <button
+            key={page}
+            type="button"
+            className="button quiet-button"
+            aria-current={view === page ? "page" : undefined}
+            onClick={() => panelView.setState({ view: page })}
+          >
+            {name}
+          </button>
+        ))}
+      </nav>
+      {problem && <p role="alert">{problem}</p>}
+      {readings ? (
+        view === "selection" ? (
+          <SelectionPage readings={readings} />
+        ) : null
+      ) : (
+        !problem && <p className="figures-quiet">Being worked out.</p>
+      )}
+    </div>
+  );
+}
