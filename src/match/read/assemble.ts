@@ -140,10 +140,12 @@ function areTerminals(drafts: readonly Draft[]): boolean {
 function worthOf(chart: Chart): number {
   let worth = -chart.unread.length;
   for (const lead of chart.leads) {
-    if (lead.label !== null) worth += 1;
+    // A number alone on its line may be anything.
+    const isBare = lead.isUnused && lead.text === "" && lead.kept.length === 0;
+    if (lead.label !== null && !isBare) worth += 1;
     if (lead.colour) worth += 1;
     else if (lead.colourText !== "") worth -= 0.5;
-    if (lead.isUnused) worth += lead.text === "" ? 0.5 : 2;
+    if (lead.isUnused) worth += isBare ? 0.2 : 2;
     else if (lead.reading.certain) worth += 2;
     else worth += lead.reading.candidates.length > 0 ? 1 : lead.text === "" ? -0.5 : 0;
     if (lead.area_mm2 !== null) worth += 0.4;

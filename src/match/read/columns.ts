@@ -290,5 +290,10 @@ export function bareSize(
 function looksLikeSize(cell: string): boolean {
   if (findSize(cell)) return cell.length < 16;
   const value = sizeCell(cell, "metric");
-  return value !== null && METRIC_SIZES_mm2.some((size) => size === value);
+  return value !== null && (METRIC_SIZES_mm2.some((size) => size === value) || isGaugeOnly(cell));
+}
+
+/** 12, 14, 18, 20 …: gauges that are no metric size. */
+export function isGaugeOnly(cell: string): boolean {
+  return /^(?:12|14|18|2[0246])$/.test(cell.trim());
 }

@@ -135,12 +135,15 @@ export function readHeads(cells: readonly string[]): readonly ChartColumn[] | nu
 export function isHeadLine(text: string): boolean {
   const words = squeeze(text).split(" ");
   if (words.length < 2 || words.length > 12) return false;
+  if (/\d/.test(text)) return false;
   const roles = new Set<ChartColumn>();
+  let strange = 0;
   for (const word of words) {
     const role = readHead(word);
-    if (!role) return false;
-    if (role !== "text") roles.add(role);
+    if (!role) strange++;
+    else if (role !== "text") roles.add(role);
   }
+  if (strange * 3 > words.length) return false;
   return roles.size >= 2;
 }
 

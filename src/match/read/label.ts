@@ -10,7 +10,7 @@ const DOUBTFUL = "terminals?|term|klemme|kl|bornes?|morsetto|klem|zacisk|nr|no|n
 const NUMBER_WORD = "(?:\\s*(?:no|nr|n°|nº|num|number|nummer|numero|numer)(?![a-z]))?";
 const CODE =
   "\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{1,4}\\d{1,2}[+-](?![\\w+-])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
-const CLOSE = "\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=-]|$))";
+const CLOSE = "\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=\ufdd0-]|$))";
 
 const KEYWORD = new RegExp(
   `(?<![\\w-])(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=\\s]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
@@ -119,10 +119,20 @@ function marksIn(texts: readonly string[]): Labeller | null {
 export function isLabelSet(labels: readonly string[]): boolean {
   if (labels.length === 0) return false;
   const distinct = new Set(labels);
-  if (distinct.size < labels.length * 0.8) return false;
+  if (distinct.size < labels.length * 0.8 && !countsAnew(labels)) return false;
   if (labels.every((label) => /^[A-Z]$/i.test(label))) return isAlphabet(distinct);
   const amperes = labels.filter((label) => /^\d+(?:[.,]\d+)?M?A$/i.test(label)).length;
   return amperes < labels.length * 0.6 || distinct.has("1A") || distinct.has("2A");
+}
+
+/** 1 to 8, and 1 to 8 again: two housings under one another, each counted from the same label on. */
+function countsAnew(labels: readonly string[]): boolean {
+  const starts = labels.flatMap((label, index) => (label === labels[0] ? [index] : []));
+  if (starts.length < 2 || labels.length < starts.length * 3) return false;
+  return starts.every((start, at) => {
+    const run = labels.slice(start, starts[at + 1]);
+    return run.length >= 2 && new Set(run).size === run.length;
+  });
 }
 
 /** A, B, C, D …: a gap or two, as I and O are left out; single letters elsewhere are colours or sides. */

@@ -35,7 +35,8 @@ export function mine(
   colour: boolean,
   place: Place | null = null,
 ): Mined {
-  let rest = text.replaceAll(TAKEN, " ");
+  // Dots lead the eye from one column to the next, and are a separator as any.
+  let rest = text.replaceAll(TAKEN, " ").replace(/\s*(?:\.{3,}|(?:\s\.){3,}|…)\s*/g, TAKEN);
   let label: string | null = null;
   let colourText = "";
   if (rest.length > LONGEST_WORDING)

@@ -1,4 +1,4 @@
-import { guessColumns } from "./columns.ts";
+import { guessColumns, isGaugeOnly } from "./columns.ts";
 import type { Draft, Fate } from "./draft.ts";
 import { type ChartColumn, isHeadLine, readHeads } from "./heads.ts";
 import { decideLabels, type Labeller, looksLikeLabel } from "./label.ts";
@@ -72,11 +72,7 @@ function mannerOf(section: Section, options: GridOptions, isWhole: boolean): Man
   const heads = isWhole ? null : (section.head?.cells ?? null);
   const columns: readonly ChartColumn[] =
     options.columns ?? (isWhole ? ["function"] : guessColumns(table, heads));
-  const sizes = heads?.some((head) => /awg|gauge|guage|\bga\b/i.test(head))
-    ? "awg"
-    : heads?.some((head) => /mm/i.test(head))
-      ? "metric"
-      : options.sizes;
+  const sizes = sizesOf(table, columns, heads) ?? options.sizes;
   const labellers: (Labeller | null)[] = columns.map(() => null);
   if (!columns.includes("label") && options.columns === null) {
     for (const [index, role] of columns.entries()) {
@@ -89,6 +85,20 @@ function mannerOf(section: Section, options: GridOptions, isWhole: boolean): Man
     }
   }
   return { columns, labellers, sizes, places: placesOf(columns, labellers, isWhole ? content : several) };
+}
+
+/** What bare sizes are written in, where the head or the sizes themselves tell. */
+function sizesOf(
+  rows: readonly (readonly string[])[],
+  columns: readonly ChartColumn[],
+  heads: readonly string[] | null,
+): "metric" | "awg" | null {
+  if (heads?.some((head) => /awg|gauge|guage|\bga\b/i.test(head))) return "awg";
+  if (heads?.some((head) => /mm|²/i.test(head))) return "metric";
+  const at = columns.indexOf("size");
+  const cells = at < 0 ? [] : rows.map((row) => row[at] ?? "").filter((cell) => /^\d+(?:\/0)?$/.test(cell));
+  const isWhole = rows.every((row) => !/\d[.,]\d/.test(row[at] ?? ""));
+  return isWhole && cells.length > 0 && cells.filter(isGaugeOnly).length >= cells.length * 0.5 ? "awg" : null;
 }
 
 /**
@@ -157,7 +167,7 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
       return !isPreface || (row.cells.filter(Boolean).length > 1 && looksLikeLabel(draft.label));
     if (isPreface) return false;
     const isColoured = colours[index] !== null && texts[index] !== "";
-    if (isColoured && hasLabels && index < labelled) return false;
+    if (isColoured && hasLabels && (index < labelled || isHeading(row.source))) return false;
     if (isColoured)
       return (
         !(hasLabels && isProse(row.source)) &&

@@ -1,5 +1,6 @@
 import { squeeze } from "./fold.ts";
 import type { Line } from "./lines.ts";
+import { stacked } from "./stacked.ts";
 
 /** A line taken apart into cells. */
 export type Row = {
@@ -60,7 +61,10 @@ export function waysToSplit(given: readonly Line[]): readonly Grid[] {
     offer("arrow", (text) => text.split(/\s*(?:[-=]+>|→|⇒|=)\s*/));
   if (share((text) => /\S\s*:\s+\S/.test(text)) >= 0.5) offer("colon", (text) => text.split(/\s*:\s+/));
   if (share((text) => /\S\s+\/\s+\S/.test(text)) >= 0.6) offer("slash", (text) => text.split(/\s+\/\s+/));
-  grids.push(toGrid("line", lines, (text) => [text]));
+  grids.push(
+    ...stacked(lines),
+    toGrid("line", lines, (text) => [text]),
+  );
   return grids;
 }
 
@@ -215,7 +219,7 @@ function startsOfInk(table: readonly Line[], ink: Uint16Array, wide: Uint16Array
   return starts;
 }
 
-/** One line that tells several cavities: "1=GND, 2=+12V, 3=CAN H" becomes a line each. */
+/** One line that tells several leads: "1=GND, 2=+12V, 3=CAN H", "Battery (red), ground (black), …" become a line each. */
 export function unfold(lines: readonly Line[]): readonly Line[] {
   const rows = lines.filter(({ text }) => !isRule(text));
   if (rows.length > 6) return lines;
@@ -223,6 +227,10 @@ export function unfold(lines: readonly Line[]): readonly Line[] {
     const parts = text.split(/\s*[;,](?=\s*[A-Za-z]{0,3}\d{1,3}[a-z]?\s*[=:])\s*/);
     const isList =
       parts.length >= 3 && parts.every((part) => /^[^=:]{0,40}?[A-Za-z]{0,3}\d{1,3}[a-z]?\s*[=:]/.test(part));
-    return isList ? parts.map((part) => ({ line, text: part })) : [{ line, text }];
+    if (isList) return parts.map((part) => ({ line, text: part }));
+    const closed = text.split(/(?<=\))\s*[,;]\s*(?=\S)/);
+    const isClosed =
+      closed.length >= 3 && closed.every((part) => /^[^()]{2,60}\([^()]{1,30}\)\.?$/.test(part));
+    return (isClosed ? closed : [text]).map((part) => ({ line, text: part }));
   });
 }
