@@ -162,15 +162,16 @@ export type LanguageName = keyof typeof COLOUR_LANGUAGES;
  * From memory, common practice.
  */
 export const SHORT_COLOURS: Readonly<Partial<Record<NamedColour, string>>> = {
-  BK: "blk blck schwz czarn",
+  BK: "blk blck blak schwz czarn",
   BN: "brn bwn brwn",
-  OG: "orng orn org oran aranc naranj pomar",
+  RD: "redd",
+  OG: "orrange orng orn org oran aranc naranj pomar",
   YE: "yel ylw yell yelo ylo amar gial zolt",
-  GN: "grn ziel",
+  GN: "grn gren gree ziel",
   BU: "blu azz nieb",
-  VT: "vio viol vlt ppl purp purpl prpl fiol",
+  VT: "pur purpel vio viol vlt ppl purp purpl prpl fiol",
   GY: "gry grig szar",
-  WH: "wht whit blanco",
+  WH: "wht whit wite blanco",
   PK: "pnk",
   TQ: "turq",
   SR: "silv slvr",
@@ -178,14 +179,14 @@ export const SHORT_COLOURS: Readonly<Partial<Record<NamedColour, string>>> = {
 
 /** Short words that are colours in a colour column only: in a line they mean other things as well. From memory. */
 export const COLUMN_SHORT_COLOURS: Readonly<Partial<Record<NamedColour, string>>> = {
-  BK: "sch schw swz ner noi blak blac zwa zwt",
+  BK: "sch schw swz ner noi blac zwa zwt",
   BN: "mar marr braun brz braz bru bro bruin",
   RD: "roj rge rou rood czerw",
   OG: "ora aran nar pom",
   YE: "gel gia jne jau ama gee",
   GN: "gru ver vrt verd groe",
   BU: "azu ble",
-  VT: "pur prp paa fio mor",
+  VT: "prp paa fio mor",
   GY: "gri gra",
   WH: "whi wei wss bco blc bia bialy wit",
   PK: "roz",

@@ -27,7 +27,7 @@ export const DUTCH: Words = {
     "2": "twee",
     // Polarity and level.
     plus: "plus, positief, positieve, pluspool",
-    minus: "minus, negatief, negatieve, minpool, massapool",
+    minus: "minus, min, negatief, negatieve, minpool, massapool",
     return: "retour, retourleiding",
     fold: "inklappen, inklap, klap",
     volts: "spanning, boordspanning",

@@ -30,8 +30,8 @@ export const ITALIAN: Words = {
     volts: "tensione, volt, voltaggio",
     level: "livello, liv",
     signal: "segnale, segnali, segn, seg",
-    output: "uscita, uscite, usc",
-    input: "ingresso, ingressi, ingr, entrata",
+    output: "uscita, fuori, esterno, uscite, usc",
+    input: "ingresso, dentro, ingressi, ingr, entrata",
     channel: "canale, canali",
     // Feeds.
     battery: "batteria, batterie, bat, batt, accumulatore",

@@ -1,4 +1,5 @@
 import { functionOf, partnerOf } from "../../catalogue/functions.ts";
+import { terminalOf } from "../../catalogue/terminals.ts";
 import type { Candidate, Chart, FunctionReading, Lead } from "../chart.ts";
 
 /** A lead with its reading as the rest of its chart makes it likely. */
@@ -60,8 +61,9 @@ export function inContext(chart: Chart): readonly InContext[] {
     if (reading.certain && reading.candidates[0]) certain.add(reading.candidates[0].function);
   }
   const families = new Set([...certain].map(familyOf));
-  const halves = readHalves(chart.leads);
-  return chart.leads.map((lead) => {
+  const leads = readTerminals(chart.leads);
+  const halves = readHalves(leads);
+  return leads.map((lead) => {
     const half = halves.get(lead);
     if (half) return half;
     const { reading } = lead;
@@ -102,6 +104,23 @@ function normal(candidates: readonly Candidate[]): readonly Candidate[] {
   return candidates
     .map((one) => ({ ...one, share: one.share / total }))
     .sort((a, b) => b.share - a.share || (a.function < b.function ? -1 : 1));
+}
+
+/**
+ * Where a chart names its leads by terminal numbers of DIN 72552 ("53a", "B+", "31"), the number says what the words
+ * leave open. A housing numbered 1, 2, 3 … is no such chart.
+ */
+function readTerminals(leads: readonly Lead[]): readonly Lead[] {
+  const named = leads.filter((lead) => lead.label !== null);
+  const terminals = named.filter((lead) => terminalOf(lead.label!) !== null);
+  const counts =
+    named.every((lead) => /^\d{1,2}$/.test(lead.label!)) && named.some((lead) => Number(lead.label) <= 12);
+  if (terminals.length < 3 || terminals.length < 0.6 * leads.length || counts) return leads;
+  return leads.map((lead) => {
+    const name = lead.label === null ? null : (terminalOf(lead.label)?.function ?? null);
+    if (name === null || lead.reading.certain) return lead;
+    return { ...lead, reading: { candidates: [{ function: name, share: 1 }], certain: true } };
+  });
 }
 
 /**

@@ -9,6 +9,7 @@ import {
   misspelt,
   product,
 } from "./lexicon.ts";
+import { isColourWord, isOrdinary } from "./ordinary.ts";
 import { isStopWord, tokensOf } from "./tokens.ts";
 
 /** What a text is made of: sets of ideas that its words may stand for, and words that nobody knows. */
@@ -20,11 +21,16 @@ const remembered = new Map<string, Alternatives | null>();
 function wordIdeas(word: string): Alternatives | null {
   const known = remembered.get(word);
   if (known !== undefined) return known;
-  const found =
-    exactly(word) ?? inflected(word) ?? compound(word) ?? parted(word) ?? misspelt(word) ?? cutShort(word);
+  const found = exactly(word) ?? (isColourWord(word) || isOrdinary(word) ? null : guessed(word));
   if (remembered.size > 20_000) remembered.clear();
   remembered.set(word, found);
   return found;
+}
+
+/** A word with signs in it is parted first, or a stem would swallow what stands behind the hyphen. */
+function guessed(word: string): Alternatives | null {
+  const pieces = /[a-z][/.-][a-z]/.test(word) ? parted(word) : null;
+  return pieces ?? inflected(word) ?? compound(word) ?? parted(word) ?? misspelt(word) ?? cutShort(word);
 }
 
 /** "lf-", "spk+", "front/left", "8-way": a word with signs in it, read piece by piece. */
@@ -51,7 +57,7 @@ function readTokens(tokens: readonly string[]): TextIdeas {
   for (const piece of phrases(phrases(tokens).filter((one) => typeof one !== "string" || !isStopWord(one)))) {
     const ideas = typeof piece === "string" ? wordIdeas(piece) : piece;
     if (ideas) lists.push(ideas);
-    else unknown.push(piece as string);
+    else if (!isColourWord(piece as string)) unknown.push(piece as string);
   }
   return { alternatives: product(lists), unknown };
 }

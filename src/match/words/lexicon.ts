@@ -65,7 +65,39 @@ export function inflected(word: string): Alternatives | null {
 
 /** Words that may stand inside a compound; short ones would be found everywhere. */
 const SHORT_PARTS = new Set(["fl", "fr", "rl", "rr", "lf", "rf", "lr", "vl", "vr", "hl", "hr", "zv"]);
+/** Of three letters only these are found inside compounds: the others make ideas of ordinary words. */
+const THREE = new Set([
+  "oel",
+  "rem",
+  "gas",
+  "abs",
+  "can",
+  "usb",
+  "gps",
+  "led",
+  "aux",
+  "amp",
+  "pto",
+  "eck",
+  "akk",
+  "sub",
+  "spk",
+  "mic",
+  "lin",
+  "sig",
+  "tel",
+  "ant",
+  "bat",
+  "acc",
+  "ign",
+  "ill",
+  "gnd",
+  "pos",
+  "neg",
+]);
 const FUGUES = ["", "s", "n", "en", "es", "e", "-", "/"];
+
+type Piece = { readonly ideas: Alternatives; readonly length: number; readonly known: boolean };
 
 /**
  * A compound as German, Dutch and hasty typists write them: known words in a row, with or without a linking
@@ -73,7 +105,7 @@ const FUGUES = ["", "s", "n", "en", "es", "e", "-", "/"];
  */
 export function compound(word: string): Alternatives | null {
   if (word.length < 5) return null;
-  const best: (readonly { readonly ideas: Alternatives }[] | undefined)[] = new Array(word.length + 1);
+  const best: (readonly Piece[] | undefined)[] = new Array(word.length + 1);
   best[0] = [];
   for (let at = 0; at < word.length; at++) {
     const before = best[at];
@@ -85,7 +117,7 @@ export function compound(word: string): Alternatives | null {
       for (const fugue of FUGUES) {
         const next = end + fugue.length;
         if (fugue !== "" && (!word.startsWith(fugue, end) || next >= word.length)) continue;
-        const made = [...before, { ideas }];
+        const made = [...before, { ideas, length: piece.length, known: THREE.has(piece) }];
         const old = best[next];
         if (!old || old.length > made.length) best[next] = made;
       }
@@ -93,6 +125,12 @@ export function compound(word: string): Alternatives | null {
   }
   const parts = best[word.length];
   if (!parts || parts.length < 2) return null;
+  // "dek-verlichting" is one, "sta-nda-rd" is none.
+  if (
+    parts.some((part) => part.length === 3 && !part.known) &&
+    !(parts.length === 2 && parts.some((part) => part.length >= 6))
+  )
+    return null;
   return product(parts.map((part) => part.ideas));
 }
 
@@ -137,6 +175,8 @@ export function misspelt(word: string): Alternatives | null {
     for (const known of spelt.get(length) ?? []) {
       // A wrong first letter makes another word more often than a slip.
       const slips = isExchanged(word, known) ? 1 : known[0] === word[0] ? distance(word, known) : 9;
+      // In a short word another letter makes another word: "drawn" is no drain.
+      if (word.length === 5 && known.length === 5 && slips === 1 && !isExchanged(word, known)) continue;
       if (slips > nearest || slips > allowed) continue;
       if (slips < nearest) found = [];
       nearest = slips;
@@ -164,12 +204,13 @@ function isExchanged(word: string, known: string): boolean {
   );
 }
 
-/** A word cut short ("illumi", "headl"): four letters or more that only words of one meaning begin with. */
+/** A word cut short ("illumi", "headl"): five letters or more, most of a word, that only words of one meaning begin with. */
 export function cutShort(word: string): Alternatives | null {
-  if (word.length < 4 || /[^a-z]/.test(word)) return null;
+  if (word.length < 5 || /[^a-z]/.test(word)) return null;
   let found: Alternatives | null = null;
   for (const [known, ideas] of words) {
     if (known.length <= word.length || !known.startsWith(word) || known.includes(" ")) continue;
+    if (word.length < 0.45 * known.length) continue;
     if (found && JSON.stringify(found) !== JSON.stringify(ideas)) return null;
     found = ideas;
   }

@@ -7,7 +7,7 @@ const STOP = new Set(
     "der die das des dem den ein eine und oder mit von vom zum zur zu bei am im an auf aus fur fuer uber ueber " +
     "le la les du de des et ou a au avec pour sur par en dans un une " +
     "el los las del y o con para por al un una unos su " +
-    "il gli della dello dei delle degli e ed di da per su nel alla allo dal dalla " +
+    "il gli della dello dei delle degli e ed di da per nel alla allo dal dalla " +
     "het een en of van met naar op bij te uit " +
     "i z ze do na w we od dla po oraz lub pod nad przy " +
     "approx ca max typ nom nominal"

@@ -99,6 +99,5 @@ tipper-up: Wywrotka góra
 export const POLISH_OPEN = `
 ignition-feed: plus po zapłonie | Plus po stacyjce | Plus ze stacyjki | zasilanie po stacyjce
 ignition-coil: Cewka zapłonowa
-amplifier-turn-on: Sterowanie zewn. wzmacniacza
 ground-lamps: Masa oświetlenia
 `;
