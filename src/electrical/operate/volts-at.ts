@@ -2,6 +2,9 @@ import type { Solution } from "../solve/solve.ts";
 import { type Built, FRAME } from "./built.ts";
 import type { Volts } from "./readings.ts";
 
+/** Far under what any sum here is good for. */
+const LEAST_V = 1e-12;
+
 /** What volts mean where: an island that only outputs of unfed boxes hold up has none. */
 export class VoltsAt {
   private readonly fed: Uint8Array;
@@ -21,7 +24,9 @@ export class VoltsAt {
 
   volts(node: number): Volts {
     if (!this.fed[this.solution.island[node]!]) return "floating";
-    return this.solution.volts[node]! + 0;
+    const volts = this.solution.volts[node]!;
+    // What is left over from rounding is nothing, and no minus nothing either.
+    return Math.abs(volts) < LEAST_V ? 0 : volts;
   }
 
   /** From one node to another; `null` where one floats against the other. */
