@@ -25,8 +25,6 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "step input": "trittstufe einfahren, stufe einfahren, tritt einfahren, trittstufe ein",
   "water level": "frischwasser fullstand, frischwasserstand, wasserstand, frischwasser fuellstand",
   "waste level": "abwasser fullstand, abwasserstand, abwasser fuellstand, grauwasser fullstand",
-  "unlock door": "zentralverriegelung auf, zv auf",
-  "lock door": "zentralverriegelung zu, zv zu",
   notused: "nix",
   "second battery": "zweitbatterie",
   "house battery": "bordbatterie",
@@ -156,9 +154,9 @@ export const GERMAN_PHRASES = phrasesByMeaning({
   "navigation lamp": "positionslaterne, positionslaternen, seelicht, fahrtlicht",
   "loading lamp": "laderaumscheinwerfer",
   "lock door":
-    "zv schliessen, zv verriegeln, zv zu, turen verriegeln, tueren verriegeln, zentralverriegelung schliessen, turen zu, verriegelung zu",
+    "zentralverriegelung zu, zv schliessen, zv verriegeln, zv zu, turen verriegeln, tueren verriegeln, zentralverriegelung schliessen, turen zu, verriegelung zu",
   "unlock door":
-    "zv offnen, zv oeffnen, zv entriegeln, zentralverriegelung offnen, zentralverriegelung oeffnen, zv auf, turen auf, verriegelung auf",
+    "zentralverriegelung auf, zv offnen, zv oeffnen, zv entriegeln, zentralverriegelung offnen, zentralverriegelung oeffnen, zv auf, turen auf, verriegelung auf",
   "left open": "links auf",
   "right open": "rechts auf",
   "left close": "links zu",
