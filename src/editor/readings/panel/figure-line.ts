@@ -31,7 +31,8 @@ export function sayFigure(figure: Pick<Figure, "value" | "unit">): string {
   if (small && value !== 0 && Math.abs(value) < 0.1) {
     return `${tidy(value * small[1])} ${small[0]}`;
   }
-  return `${tidy(value)} ${unit}`;
+  // A meter shows volts to two places; "12 V" would hide the tenths that matter here.
+  return unit === "V" ? sayVolts(value) : `${tidy(value)} ${unit}`;
 }
 
 function tidy(value: number): string {

@@ -4,10 +4,10 @@ import { blowTime, sayBand } from "../../../electrical/fuse/blow-time.ts";
 import { CONTINUOUS_SHARE } from "../../../electrical/fuse/choose.ts";
 import { bladeOf } from "../../../electrical/operate/read-parts.ts";
 import type { FuseReading, LoadReading, Readings } from "../../../electrical/operate/readings.ts";
+import { whyVolts } from "../../../electrical/operate/why.ts";
 import { contactKey, keysOf } from "../../../graph/contacts.ts";
 import type { Part, PartId } from "../../../graph/harness.ts";
 import { type FigureGroup, type FigureLine, sayAmps, solved } from "./figure-line.ts";
-import { voltsAnswer } from "./wire-figures-model.ts";
 
 /** Everything that is reckoned of one part, in one state, but the table of its contacts. */
 export function figuresOfPart(readings: Readings, id: PartId): readonly FigureGroup[] {
@@ -201,7 +201,7 @@ function supplyLines(readings: Readings, part: Part): readonly FigureLine[] {
   const milliohms =
     part.resistance_ohm === "unknown" ? Number(assumedHere?.value ?? 0) : part.resistance_ohm * 1000;
   return [
-    { id: "volts", name: "Volts at its posts", answer: voltsAnswer(readings, reading.volts) },
+    { id: "volts", name: "Volts at its posts", answer: whyVolts(readings, contactKey(part.id, 1)) },
     {
       ...currentOf(reading.amps, "Current it gives"),
       remark: reading.amps < -0.001 ? "it is being charged" : "",

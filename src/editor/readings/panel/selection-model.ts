@@ -1,5 +1,6 @@
 import { nameContact } from "../../../catalogue/describe.ts";
 import type { Readings } from "../../../electrical/operate/readings.ts";
+import { whyVolts } from "../../../electrical/operate/why.ts";
 import { contactKey } from "../../../graph/contacts.ts";
 import type { ContactRef, Harness, Part, Wire } from "../../../graph/harness.ts";
 import type { Selection } from "../../state/store.ts";
@@ -7,7 +8,7 @@ import type { Stater } from "./basis-model.ts";
 import type { FigureGroup } from "./figure-line.ts";
 import { figuresOfHarness } from "./harness-figures-model.ts";
 import { figuresOfPart, titleOf } from "./part-figures-model.ts";
-import { figuresOfWire, voltsAnswer } from "./wire-figures-model.ts";
+import { figuresOfWire } from "./wire-figures-model.ts";
 
 /** What the panel speaks of: one thing, or the whole harness. */
 export type Subject =
@@ -60,11 +61,11 @@ export function figuresOf(readings: Readings, subject: Subject): readonly Figure
 function contactFigures(readings: Readings, contact: ContactRef | null): readonly FigureGroup[] {
   if (!contact) return [];
   const name = nameContact(readings.solved.harness, contact);
-  const volts = readings.contacts.get(contactKey(contact.part, contact.contact));
+  const answer = whyVolts(readings, contactKey(contact.part, contact.contact));
   return [
     {
       heading: name,
-      lines: [{ id: "contact-volts", name: "Volts, over the frame", answer: voltsAnswer(readings, volts) }],
+      lines: [{ id: "contact-volts", name: "Volts, over the frame", answer }],
     },
   ];
 }

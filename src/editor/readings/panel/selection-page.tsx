@@ -2,6 +2,7 @@ import type { Readings } from "../../../electrical/operate/readings.ts";
 import { useEditor } from "../../state/use-editor.ts";
 import { Assumptions } from "./assumptions.tsx";
 import { Basis } from "./basis.tsx";
+import { Budgets } from "./budget.tsx";
 import { ContactTable } from "./contact-table.tsx";
 import { FigureGroups } from "./figure-rows.tsx";
 import { figuresOf, idsOf, type Subject, staterOf, subjectOf, titleOfSubject } from "./selection-model.ts";
@@ -19,6 +20,7 @@ export function SelectionPage({ readings }: { readonly readings: Readings }) {
       <h2>{titleOfSubject(harness, subject)}</h2>
       {groups.length === 0 && <p className="figures-quiet">{EMPTY[subject.kind]}</p>}
       <FigureGroups groups={groups} />
+      <Budgets readings={readings} subject={subject} />
       {subject.kind === "part" && <ContactTable readings={readings} part={subject.part} />}
       {subject.kind === "harness" && <Warnings readings={readings} />}
       {of && <Basis of={of} />}
