@@ -49,7 +49,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "antenna-power",
     "antenna power",
     "antenna",
-    "antenna feed volts? output? amplifier? plus? remote? control? | antenna motor? feed? | electric antenna feed? | antenna remote turnon? | antenna turnon signal? | antenna amplifier feed? | antenna control signal? feed? | antenna@0.75 output? | antenna plus? volts | antenna switched? volts feed? | remote@0.2 output? volts? feed? | remote amplifier antenna@0.5 | turnon@0.2 | antenna booster feed? | automatic antenna feed?",
+    "antenna trigger signal? | antenna feed volts? output? amplifier? plus? remote? control? | antenna motor? feed? | electric antenna feed? | antenna remote turnon? | antenna turnon signal? | antenna amplifier feed? | antenna control signal? feed? | antenna@0.75 output? | antenna plus? volts | antenna switched? volts feed? | remote@0.2 output? volts? feed? | remote amplifier antenna@0.5 | turnon@0.2 | antenna booster feed? | automatic antenna feed?",
     {
       ...SUPPLY,
       liveIn: ["unit-on"],
@@ -72,7 +72,7 @@ export const CONTROLS: readonly WireFunction[] = [
     "camera-trigger",
     "camera trigger",
     "control",
-    "camera trigger signal? reverse? input? | reverse trigger camera? | camera switch signal? | trigger@0.4 | camera reverse signal sense? switch? | camera control | camera enable | trigger input@0.4",
+    "camera trigger signal? reverse? input? | reverse trigger camera? | camera switch signal? reverse? | trigger@0.4 | camera reverse signal sense? switch? | camera control | camera enable | trigger input@0.4",
     {
       ...SUPPLY,
       synonyms: ["trigger", "reverse trigger"],

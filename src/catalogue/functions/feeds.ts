@@ -191,7 +191,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground",
     "ground",
     "ground",
-    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? return? | battery minus | minus@0.5 volts? | zerovolts | feed minus | engine ground | ground plus@0.1",
+    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? return? | battery minus | minus@0.5 volts? | zerovolts | common minus | feed minus | engine ground | ground plus@0.1",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -228,7 +228,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-lamps",
     "ground for lamps",
     "ground",
-    "lamp ground | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
+    "lamp ground return? | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -239,7 +239,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-constant",
     "ground for constant feed",
     "ground",
-    "ground constant feed? | ground 9 contact? | ground battery constant",
+    "ground constant feed? return? | ground 9 contact? | ground battery constant",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -250,7 +250,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-switched",
     "ground for switched feed",
     "ground",
-    "ground switched feed? | ground 10 contact? | ground ignition feed? | ground charge feed?",
+    "ground switched feed? return? | ground 10 contact? | ground ignition feed? | ground charge feed?",
     {
       ...TO_GROUND,
       din72552: "31",

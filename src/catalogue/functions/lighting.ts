@@ -154,7 +154,7 @@ export const LIGHTING: readonly WireFunction[] = [
     liveIn: ["lights-on"],
     synonyms: ["clearance lamps"],
   }),
-  define("fog-rear", "rear fog lamp", "lighting", "fog rear lamp? | fog@0.75 lamp?", {
+  define("fog-rear", "rear fog lamp", "lighting", "fog rear lamp? | fog tail lamp? | fog@0.75 lamp?", {
     ...SUPPLY,
     synonyms: ["rear fog", "fog"],
   }),

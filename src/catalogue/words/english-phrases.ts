@@ -49,6 +49,8 @@ export const ENGLISH_PHRASES: Words["phrases"] = {
   "all the time": "constant",
   vin: "volts input",
   "v in": "volts input",
+  "back-up cell": "memory battery",
+  "backup cell": "memory battery",
   "key out": "constant",
   "key off": "constant",
   "key removed": "constant",

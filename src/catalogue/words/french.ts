@@ -7,8 +7,8 @@ export const FRENCH: Words = {
     // Where.
     front: "avant, av, avants, frontal, frontale, devant",
     rear: "arriere, ar, arr, arrieres, derriere",
-    left: "gauche, gauches, gau, gch, gche",
-    right: "droit, droite, droits, droites, drt, dte",
+    left: "gauche, gauches, gau, gch, gche, g",
+    right: "droit, droite, droits, droites, drt, dte, d",
     centre: "central, centrale, milieu",
     driver: "conducteur, cond",
     passenger: "passager, pass",

@@ -2,10 +2,10 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** German phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const GERMAN_PHRASES = phrasesByMeaning({
-  "front left": "vl, v l, vorderlinks",
-  "front right": "vr, v r",
-  "rear left": "hl, h l",
-  "rear right": "hr, h r",
+  "front left": "vl, v l, v links, vo links, links v, vorderlinks",
+  "front right": "vr, v r, v rechts, vo rechts, rechts v",
+  "rear left": "hl, h l, h links, hi links, links h",
+  "rear right": "hr, h r, h rechts, hi rechts, rechts h",
   "speaker front left": "ls vl",
   "speaker rear left": "ls hl",
   "ignition plus": "zundplus, zuendplus",

@@ -72,11 +72,16 @@ export function inContext(chart: Chart): readonly InContext[] {
   });
 }
 
+/** How likely "left +" is the front one in a chart that tells no front from rear. */
+const TWO_CHANNELS = 5;
+
 function decide(lead: Lead, certain: ReadonlySet<string>, families: ReadonlySet<string>): InContext {
   const before = lead.reading.candidates;
+  const isTwoChannel = ![...certain].some((name) => /^speaker-(front|rear)-/.test(name));
   const weighed = before.map((one) => {
     let { share } = one;
     if (certain.has(one.function)) share *= TAKEN;
+    if (isTwoChannel && one.function.startsWith("speaker-front-")) share *= TWO_CHANNELS;
     const family = familyOf(one.function);
     if (FAMILIES.has(family)) share *= families.has(family) ? AT_HOME : 1;
     if (one.function === "alternator-output" && !families.has("engine")) share *= NO_ENGINE;

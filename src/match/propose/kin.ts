@@ -91,7 +91,6 @@ const KIN: readonly (readonly [string, string, number])[] = [
   ["water-pump", "wash-down-pump", 0.3],
   ["bilge-pump", "bilge-float", 0.25],
   ["horn", "horn-switch", 0.3],
-  ["alarm-siren", "horn", 0.2],
   ["trailer-auxiliary", "reverse", 0.3],
   ["trailer-auxiliary", "constant-feed", 0.3],
   ["trailer-charge", "trailer-auxiliary", 0.4],

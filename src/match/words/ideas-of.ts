@@ -30,7 +30,15 @@ function wordIdeas(word: string): Alternatives | null {
 /** A word with signs in it is parted first, or a stem would swallow what stands behind the hyphen. */
 function guessed(word: string): Alternatives | null {
   const pieces = /[a-z][/.-][a-z]/.test(word) ? parted(word) : null;
-  return pieces ?? inflected(word) ?? compound(word) ?? parted(word) ?? misspelt(word) ?? cutShort(word);
+  return (
+    pieces ??
+    inflected(word) ??
+    compound(word, 4) ??
+    parted(word) ??
+    misspelt(word) ??
+    compound(word, 2) ??
+    cutShort(word)
+  );
 }
 
 /** "lf-", "spk+", "front/left", "8-way": a word with signs in it, read piece by piece. */

@@ -102,8 +102,9 @@ type Piece = { readonly ideas: Alternatives; readonly length: number; readonly k
 /**
  * A compound as German, Dutch and hasty typists write them: known words in a row, with or without a linking
  * letter. The fewest parts win.
+ * @param least the letters that each part must have; words put together of shorter ones are doubtful
  */
-export function compound(word: string): Alternatives | null {
+export function compound(word: string, least: number): Alternatives | null {
   if (word.length < 5) return null;
   const best: (readonly Piece[] | undefined)[] = new Array(word.length + 1);
   best[0] = [];
@@ -124,7 +125,7 @@ export function compound(word: string): Alternatives | null {
     }
   }
   const parts = best[word.length];
-  if (!parts || parts.length < 2) return null;
+  if (!parts || parts.length < 2 || parts.some((part) => part.length < least)) return null;
   // "dek-verlichting" is one, "sta-nda-rd" is none.
   if (
     parts.some((part) => part.length === 3 && !part.known) &&
@@ -178,6 +179,7 @@ export function misspelt(word: string): Alternatives | null {
       // In a short word another letter makes another word: "drawn" is no drain.
       if (word.length === 5 && known.length === 5 && slips === 1 && !isExchanged(word, known)) continue;
       if (slips > nearest || slips > allowed) continue;
+      if (slips === 2 && word.slice(0, 3) !== known.slice(0, 3)) continue;
       if (slips < nearest) found = [];
       nearest = slips;
       found.push(known);

@@ -8,6 +8,7 @@ const ORDINARY = new Set(
   (
     "maker makers made board truck drawn standard number numbers numero nummer table tables note notes comment comments " +
     "content contents project male female please colour color couleur farbe kleur kolor colore wiring diagram " +
+    "theorique theoretical theoretisch teorico reelle real usual goes comes runs connects connect connected gehen geht führt fuhrt va vers naar do od " +
     "series version edition sheet page plan list rows column cable kabel length usage other others number " +
     "description terminal terminals plug plugs pinout holder point points point house body type model"
   ).split(" "),

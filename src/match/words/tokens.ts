@@ -3,7 +3,7 @@ import { plainWords } from "./plain-words.ts";
 /** Words that say nothing of what a lead is for, in the languages of charts. */
 const STOP = new Set(
   (
-    "the of for and or with from to at on by as is it its this that see via per when only all any also etc " +
+    "the of for and or with from to at on by as is it its this that see via per when only all any also well etc " +
     "der die das des dem den ein eine und oder mit von vom zum zur zu bei am im an auf aus fur fuer uber ueber " +
     "le la les du de des et ou a au avec pour sur par en dans un une " +
     "el los las del y o con para por al un una unos su " +

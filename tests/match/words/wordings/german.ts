@@ -107,7 +107,6 @@ parking-sensor: Parksensor hinten
 export const GERMAN_OPEN = `
 ignition-feed: Zündplus | Zuendungsplus | Zündungsplus abgesichert
 reverse: RFS
-door-lock: Zentralverriegelung zu
 antenna-signal: Dachantenne
 power-socket-feed: Bordsteckdose
 `;
