@@ -52,7 +52,7 @@ export const USUAL: Usual = {
   battery_ohm: 0.008,
   feed_ohm: 0.04,
   vehicleGround_ohm: 0.005,
-  stud_ohm: 0.001,
+  stud_ohm: 0.0002,
   paintedStud_ohm: 0.2,
   mate_ohm: 0.005,
   fuse_ohm: 0.005,

@@ -11,7 +11,7 @@ const JOINT_ohm: Readonly<Record<Splice["method"], number>> = {
   "crimped-butt": 0.0005,
   "bullet-pair": 0.002,
   tap: 0.005,
-  "terminal-block": 0.001,
+  "terminal-block": 0.0005,
   twisted: 0.02,
   "twist-on-nut": 0.002,
   unknown: 0.002,

@@ -8,7 +8,7 @@ import { nodesOf } from "../solve/circuit.ts";
 import { isOpen } from "../solve/devices.ts";
 import { ampacityFor, bookOf, conditionsFor } from "./ampacity-of.ts";
 import { sayAssumption } from "./assumed.ts";
-import { FRAME, nodeOf } from "./built.ts";
+import { FRAME, nodeOf, type Role } from "./built.ts";
 import { loadedBeside, nameIn } from "./operate.ts";
 import { aroundNodes, nameOfElement } from "./path.ts";
 import type { Readings } from "./readings.ts";
@@ -129,7 +129,7 @@ export function whyVolts(readings: Readings, contact: ContactKey): Answer {
   if (node === null || volts === undefined) return { unknown: `there is no contact ${contact}` };
   const name = nameContact(harness, contact);
   if (volts === "floating") return { unknown: `${name} floats: nothing that gives volts reaches it` };
-  const way = wayTo(readings, node);
+  const way = wayTo(readings, node, false) ?? wayTo(readings, node, true);
   if (!way) return { unknown: `${name}: nothing that conducts leads to it` };
   const parts = way.steps.flatMap(({ element, from, to }) => {
     const lost_V = solution.volts[from]! - solution.volts[to]!;
@@ -158,8 +158,19 @@ type Way = {
   readonly steps: readonly { readonly element: number; readonly from: number; readonly to: number }[];
 };
 
-/** The shortest way over what conducts, from a contact of a source, or from the frame where no source is met first. */
-function wayTo(readings: Readings, node: number): Way | null {
+const LOADS: ReadonlySet<Role | undefined> = new Set<Role>([
+  "load",
+  "take",
+  "speaker",
+  "coil",
+  "suppression",
+]);
+
+/**
+ * The shortest way over what conducts, from a contact of a source, or from the frame where no source is met first.
+ * @param throughLoads also through what draws: a lead that only a load holds at its volts
+ */
+function wayTo(readings: Readings, node: number, throughLoads: boolean): Way | null {
   const { built, solution, harness } = readings.solved;
   const around = aroundNodes(readings.solved);
   const cameBy = new Map<number, { readonly element: number; readonly from: number }>();
@@ -188,6 +199,7 @@ function wayTo(readings: Readings, node: number): Way | null {
       const element = around.elements[index]!;
       const of = built.circuit.elements[element]!;
       if (of.kind === "supply" || isOpen(of, solution.pulled)) continue;
+      if (!throughLoads && LOADS.has(built.owners.role[element])) continue;
       const [first, second] = nodesOf(of);
       const other = first === here ? second : first;
       if (seen.has(other)) continue;
