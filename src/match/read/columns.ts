@@ -1,6 +1,5 @@
-import { METRIC_SIZES_mm2 } from "../../catalogue/conductors.ts";
 import { isDirectionCell } from "./direction.ts";
-import { ampereCell, findCurrent, findFuse, findSize, sizeCell } from "./figures.ts";
+import { ampereCell, bareSize_mm2, findCurrent, findFuse, findSize, sizeCell } from "./figures.ts";
 import { type ChartColumn, isDoubtfulLabelHead, isVagueHead, readHead } from "./heads.ts";
 import { isLabelSet, labelCell, looksLikeLabel } from "./label.ts";
 import { saysUnused } from "./unused.ts";
@@ -279,21 +278,16 @@ export function bareSize(
   text: string,
 ): { readonly start: number; readonly end: number; readonly value: number } | null {
   const match =
-    /^\s*(\d{1,2}[.,]\d{1,2}|[1-9]\d?)(?=[\s,/-]+[a-z])/i.exec(text) ??
-    /(?<=[a-zß][\s,/(-]+)(\d{1,2}(?:[.,]\d{1,2})?)\)?\s*$/i.exec(text);
-  const value = match ? Number(match[1]!.replace(",", ".")) : Number.NaN;
-  return match && METRIC_SIZES_mm2.some((size) => size === value)
-    ? { start: match.index, end: match.index + match[0].length, value }
-    : null;
+    /^\s*#?(\d{1,2}[.,]\d{1,2})(?=[\s,/-]*[a-zß])/i.exec(text) ??
+    /^\s*#?([1-9]\d?)(?=[\s,/-]+[a-zß])/i.exec(text) ??
+    /(?<=[a-zß][\s,/(-]*)(\d{1,2}[.,]\d{1,2})\)?\s*$/i.exec(text) ??
+    /(?<=[a-zß][\s,/(-]+)(\d{1,2})\)?\s*$/i.exec(text);
+  const value = match ? bareSize_mm2(match[1]!) : null;
+  return match && value !== null ? { start: match.index, end: match.index + match[0].length, value } : null;
 }
 
 function looksLikeSize(cell: string): boolean {
   if (findSize(cell)) return cell.length < 16;
   const value = sizeCell(cell, "metric");
-  return value !== null && (METRIC_SIZES_mm2.some((size) => size === value) || isGaugeOnly(cell));
-}
-
-/** 12, 14, 18, 20 …: gauges that are no metric size. */
-export function isGaugeOnly(cell: string): boolean {
-  return /^(?:12|14|18|2[0246])$/.test(cell.trim());
+  return value !== null && bareSize_mm2(cell.trim()) !== null;
 }

@@ -1,4 +1,4 @@
-import { AWG_NAMES, awgArea_mm2, readSize } from "../../catalogue/conductors.ts";
+import { AWG_NAMES, awgArea_mm2, METRIC_SIZES_mm2, readSize } from "../../catalogue/conductors.ts";
 import { fold } from "./fold.ts";
 
 /** A figure, and where in the text it stands. */
@@ -6,7 +6,7 @@ export type Found = { readonly value: number; readonly start: number; readonly e
 
 const NUMBER = "\\d{1,4}(?:[.,]\\d{1,3})?|[.,]\\d{1,3}";
 const METRIC = new RegExp(
-  `(?<![\\w.,])(?:\\d\\s?x\\s?)?(${NUMBER})\\s*(?:mm\\s?(?:²|2|\\^2|q)|mm(?![\\w²])|qmm|sq\\.?\\s?mm|mmq|²)(?!\\w)`,
+  `(?<![\\w.,])(?:\\d\\s?x\\s?)?(${NUMBER})\\s*(?:mm\\s?(?:²|2|\\^2|q)|mm(?![\\w²])|mm\\.?\\s?kw\\.?|qmm|sq\\.?\\s?mm|mmq|sq|carres?|carrés?|²)(?!\\w)`,
   "i",
 );
 const GAUGE_AFTER = /(?<![\w.,])(\d\/0|\d{1,2})[\s-]*(?:awg|ga|gauge)(?!\w)\.?/i;
@@ -27,6 +27,23 @@ export function findSize(text: string): Found | null {
 /** A cell of a size column: a figure with its unit, or a bare one in what the column is written in. */
 export function sizeCell(text: string, sizes: "metric" | "awg"): number | null {
   return findSize(text)?.value ?? readSize(text.replace(/^[øØ⌀]\s*/, ""), sizes);
+}
+
+/** Written without its unit: a stocked size, or one with a fraction, as makers of several countries have their own. */
+export function isBareSize(text: string): boolean {
+  const value = /^\d{1,2}(?:[.,]\d{1,2})?$/.test(text) ? numberOf(text) : Number.NaN;
+  return METRIC_SIZES_mm2.some((size) => size === value) || (/[.,]/.test(text) && value >= 0.1 && value < 10);
+}
+
+/** 12, 14, 18, 20 …: gauges that are no metric size. */
+export function isGaugeOnly(text: string): boolean {
+  return /^(?:12|14|18|2[0246])$/.test(text.trim());
+}
+
+/** The value of such a size, mm². */
+export function bareSize_mm2(text: string): number | null {
+  if (isGaugeOnly(text)) return readSize(text.trim(), "awg");
+  return isBareSize(text) ? numberOf(text) : null;
 }
 
 const AMPERES = `(${NUMBER})\\s*(m?)a(?:mp(?:s|eres?)?)?(?![\\w+/])\\.?`;

@@ -6,17 +6,18 @@ import { colourSpanOf, coloursOf, functionReading } from "./words.ts";
 const WORDS =
   "pins?|pen|pennen|cosse|pata|otwor|cav(?:ity|\\.)?|cavities|contacts?|positions?|pos|ways?|kontakte?|kammer|pol|broches?|voies?|alveole|plot|repere|contatt[oi]|pies?|piedino|patilla|posizione|posicion|cavita|cavidad|positie|pool|contactnr|pinnr|styki?|pozycja|stift";
 /** These name a terminal of a device as well, by its DIN 72552 number: what follows counts only if all lines do it. */
-const DOUBTFUL = "terminals?|term|klemme|kl|bornes?|morsetto|klem|zacisk|nr|no|n°|nº|via";
+const DOUBTFUL =
+  "terminals?|term|klemme|kl|bornes?|morsetto|klem|zacisk|nr|no|n°|nº|via|wire|lead|cable|fil|ader|draad|leitung|przewod|kabel|cavo|hilo";
 const NUMBER_WORD = "(?:\\s*(?:no|nr|n°|nº|num|number|nummer|numero|numer)(?![a-z]))?";
 const CODE =
-  "\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{1,4}\\d{1,2}[+-](?![\\w+-])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
-const CLOSE = "\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=\ufdd0-]|$))";
+  "[a-z]{1,3}\\d{1,2}:\\d{1,2}(?![\\w.,])|\\d{1,2}\\/[a-z]?\\d{0,2}[a-z]?(?![a-z])|[a-z]{1,4}\\d{1,2}[+-](?![\\w+-])|[a-z]{0,3}\\d{0,2}[-./_]?\\d{1,3}[a-z]?";
+const CLOSE = "[°º]?\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=\ufdd0-]|$))";
 
 const KEYWORD = new RegExp(
-  `(?<![\\w-])(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=\\s]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
+  `(?<![\\w-])(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=_\\s-]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
 );
 const KEYWORD_FIRST = new RegExp(
-  `^[([{]?\\s*(?:(?:${WORDS}|${DOUBTFUL})\\b\\.?${NUMBER_WORD}[.:#=\\s]*|#\\s*)((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
+  `^[([{]?\\s*(?:(?:${WORDS}|${DOUBTFUL})\\b\\.?${NUMBER_WORD}[.:#=_\\s-]*|#\\s*)((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
 );
 const CODE_FIRST = new RegExp(`^[([{"'“„«]?\\s*((?:${CODE})(?![\\w+]))${CLOSE}`);
 const CODE_LAST = new RegExp(`(?:^|[\\s,;|:(\\[=>-])((?:${CODE})(?![\\w+]))\\s*[)\\]]?\\s*$`);
@@ -121,8 +122,13 @@ export function isLabelSet(labels: readonly string[]): boolean {
   const distinct = new Set(labels);
   if (distinct.size < labels.length * 0.8 && !countsAnew(labels)) return false;
   if (labels.every((label) => /^[A-Z]$/i.test(label))) return isAlphabet(distinct);
-  const amperes = labels.filter((label) => /^\d+(?:[.,]\d+)?M?A$/i.test(label)).length;
+  const amperes = labels.filter(isRating).length;
   return amperes < labels.length * 0.6 || distinct.has("1A") || distinct.has("2A");
+}
+
+/** "10A", but not "49a" or "56a", which are terminals of DIN 72552 and no fuses. */
+function isRating(label: string): boolean {
+  return /^\d+(?:[.,]\d+)?M?A$/i.test(label) && !/^(?:49|5[3-9]|8[1-8])A$/i.test(label);
 }
 
 /** 1 to 8, and 1 to 8 again: two housings under one another, each counted from the same label on. */
@@ -142,7 +148,7 @@ function isAlphabet(letters: ReadonlySet<string>): boolean {
 }
 
 const WORD_FIRST = new RegExp(
-  `^(?:(?:(?:${WORDS}|${DOUBTFUL})(?![a-z])|pin|cav|pos|way)\\.?${NUMBER_WORD}[.:#=\\s]*|#\\s*)(?=[\\w])`,
+  `^(?:(?:(?:${WORDS}|${DOUBTFUL})(?![a-z])|pin|cav|pos|way)\\.?${NUMBER_WORD}[.:#=_\\s-]*|#\\s*)(?=[\\w])`,
 );
 
 /** A cell of a label column as the housing prints it: without "pin", brackets, or a closing mark. */

@@ -1,7 +1,6 @@
-import { METRIC_SIZES_mm2 } from "../../catalogue/conductors.ts";
 import type { Direction } from "../../graph/harness.ts";
 import { findDirection } from "./direction.ts";
-import { type Found, findCurrent, findFuse, findSize } from "./figures.ts";
+import { bareSize_mm2, type Found, findCurrent, findFuse, findSize } from "./figures.ts";
 import { fold, squeeze } from "./fold.ts";
 import { readHead } from "./heads.ts";
 import type { Labeller } from "./label.ts";
@@ -66,9 +65,9 @@ export function mine(
     if (span) {
       colourText = squeeze(rest.slice(span.start, span.end).replaceAll(TAKEN, " "));
       const [start, end] = withWireWords(rest, span.start, span.end);
-      const bare = size ? null : sizeBehind(rest, end);
+      const bare = size ? null : sizeBeside(rest, start, end);
       if (bare) size = bare;
-      take(start, bare ? bare.end : end);
+      take(bare?.start ?? start, bare?.end ?? end);
     }
   }
   const current = findCurrent(rest);
@@ -143,13 +142,16 @@ function isOnlyColour(words: string, span: Span): boolean {
   return (before === "" || COLOUR_BEFORE.test(before)) && (after === "" || WIRE_AFTER.test(after));
 }
 
-/** "rot 16", "(red 2,5)": a stocked size that closes the line or the bracket behind the colour, its unit left out. */
-function sizeBehind(text: string, end: number): Found | null {
-  const match = /^[\s,/]+(\d{1,2}(?:[.,]\d{1,2})?)(?=\s*(?:[)\]]|$))/.exec(text.slice(end));
-  const value = match ? Number(match[1]!.replace(",", ".")) : Number.NaN;
-  return match && METRIC_SIZES_mm2.some((known) => known === value)
-    ? { value, start: end, end: end + match[0].length }
-    : null;
+/** "rot 16", "(red 2,5)", "0.8 DK GRN": a size beside the colour, its unit left out. */
+function sizeBeside(text: string, start: number, end: number): Found | null {
+  const after =
+    /^[\s,/]+(\d{1,2}[.,]\d{1,2})(?=[\s,;)\]\ufdd0]|$)/.exec(text.slice(end)) ??
+    /^[\s,/]+(\d{1,2})(?=\s*(?:[)\]]|$))/.exec(text.slice(end));
+  const behind = after ? bareSize_mm2(after[1]!) : null;
+  if (after && behind !== null) return { value: behind, start, end: end + after[0].length };
+  const before = /(?<=^|[\s(,;\ufdd0])#?(\d{1,2}(?:[.,]\d{1,2})?)[\s,/-]+$/.exec(text.slice(0, start));
+  const ahead = before ? bareSize_mm2(before[1]!) : null;
+  return before && ahead !== null ? { value: ahead, start: before.index, end } : null;
 }
 
 /** "yellow wire", "colour: yellow": the words that only say that it is one go with it. */

@@ -1,5 +1,6 @@
-import { guessColumns, isGaugeOnly } from "./columns.ts";
+import { guessColumns } from "./columns.ts";
 import type { Draft, Fate } from "./draft.ts";
+import { isGaugeOnly } from "./figures.ts";
 import { type ChartColumn, isHeadLine, readHeads } from "./heads.ts";
 import { decideLabels, type Labeller, looksLikeLabel } from "./label.ts";
 import { mine, type Place, placedColour } from "./mine.ts";

@@ -18,7 +18,14 @@ export function isRule(text: string): boolean {
   return bare.length >= 3 && /^[-=_+|:*~─━═│┼╪┃╋┬┴├┤┌┐└┘\s]+$/.test(bare) && /[-=_*~─━═┼]{2}/.test(bare);
 }
 
-const cell = (text: string): string => squeeze(text.normalize("NFC").replace(/\*\*|`/g, ""));
+const cell = (text: string): string =>
+  squeeze(
+    text
+      .normalize("NFC")
+      .replace(/\*\*|`/g, "")
+      // Numbers in circles, as diagrams have them.
+      .replace(/[\u2460-\u2473]/g, (circled) => `${circled.charCodeAt(0) - 0x245f} `),
+  );
 
 /** What is longer, or has more cells, is no row of a chart; it is kept as it is. */
 const LONGEST_ROW = 1500;
