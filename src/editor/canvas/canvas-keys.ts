@@ -1,5 +1,7 @@
 import { nameContact } from "../../catalogue/describe.ts";
 import type { ContactRef } from "../../graph/harness.ts";
+import { readingsOf } from "../readings/readings-store.ts";
+import { sayReadingAt, sayWireReading } from "../readings/say-readings.ts";
 import { dialogPending } from "../shell/dialogs.ts";
 import type { Editor } from "../state/store.ts";
 import { canvasOf } from "./canvas-store.ts";
@@ -90,12 +92,13 @@ function announce(editor: Editor, cursor: Cursor, before = ""): void {
   const harness = history.present;
   const part = cursor.level === "part" ? harness.parts[cursor.part] : undefined;
   const wire = cursor.level === "wire" ? harness.wires[cursor.wire] : undefined;
+  const { readings } = readingsOf(editor).getState();
   const said = part
     ? sayPart(part)
     : wire
-      ? sayWire(harness, wire)
+      ? sayWire(harness, wire, sayWireReading(harness, wire, readings?.wires.get(wire.id)))
       : cursor.level === "contact"
-        ? sayContact(harness, derived.traced, cursor.ref)
+        ? sayContact(harness, derived.traced, cursor.ref, sayReadingAt(readings, harness, cursor.ref))
         : "Nothing selected";
   canvasOf(editor).setState({ said: before + said });
 }

@@ -9,6 +9,7 @@ import {
 import "reactflow/dist/base.css";
 import { useStore } from "zustand";
 import type { Scene } from "../../layout/scene.ts";
+import { ReadingsBar, ReadingsOnDrawing } from "../readings/readings-place.tsx";
 import { desk } from "../shell/preferences.ts";
 import { useNarrow } from "../shell/use-narrow.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
@@ -42,7 +43,10 @@ const HELP_ID = "canvas-help";
 export function Canvas() {
   return (
     <ReactFlowProvider>
-      <Sheet />
+      <div className="canvas-and-bar">
+        <Sheet />
+        <ReadingsBar />
+      </div>
     </ReactFlowProvider>
   );
 }
@@ -137,6 +141,7 @@ function Sheet() {
         <ViewportPortal>
           <WireLayer scene={settled} sight={sight} />
           <UnderParts scene={scene} />
+          {!draft && <ReadingsOnDrawing scene={settled} sight={sight} />}
           <OverParts scene={scene} />
           {!draft && <FindingMarks scene={settled} />}
         </ViewportPortal>

@@ -5,6 +5,8 @@ import { contactsOf } from "../../graph/contacts.ts";
 import type { Harness, Part } from "../../graph/harness.ts";
 import type { PlacedPart } from "../../layout/scene.ts";
 import { drawPart } from "../../sheets/part-drawing/draw-part.ts";
+import { sayReadings } from "../readings/say-readings.ts";
+import { useReadings } from "../readings/use-readings.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import { canvasOf } from "./canvas-store.ts";
 import { handOf } from "./hand.ts";
@@ -86,6 +88,8 @@ function Contacts({ placed }: { readonly placed: PlacedPart }) {
   const editor = useEditorStore();
   const traced = useEditor((state) => state.derived.traced);
   const { part, shape } = placed;
+  // One text for all contacts: only a part of which a reading changed is named anew.
+  const read = useReadings(({ readings }) => (readings ? sayReadings(readings, part) : "")).split("\n");
   const inward = part.kind === "connector" || part.kind === "module" ? 32 : 14;
   return contactsOf(part).map((contact) => {
     const port = shape.ports.find((one) => one.contact === contact.number);
@@ -97,7 +101,7 @@ function Contacts({ placed }: { readonly placed: PlacedPart }) {
         type="button"
         tabIndex={-1}
         className="contact"
-        aria-label={sayContact(editor.getState().history.present, traced, ref)}
+        aria-label={sayContact(editor.getState().history.present, traced, ref, read[contact.number - 1])}
         style={{
           left: port.side === "left" ? port.x - OUTWARD : port.x - inward,
           top: port.y - 12,

@@ -27,12 +27,20 @@ function purpose(harness: Pick<Harness, "parts">, ref: ContactRef): string {
   return contact.cavity?.text ?? "";
 }
 
-/** "X1.A4, constant feed, red lead, joined by W4 to XJ1": a contact as a screen reader says it. */
-export function sayContact(harness: Pick<Harness, "parts">, traced: Traced, ref: ContactRef): string {
+/**
+ * "X1.A4, constant feed, red lead, joined by W4 to XJ1": a contact as a screen reader says it.
+ * @param reading what it shows, where readings are on: "12.36 V"
+ */
+export function sayContact(
+  harness: Pick<Harness, "parts">,
+  traced: Traced,
+  ref: ContactRef,
+  reading = "",
+): string {
   const part = harness.parts[ref.part];
   const contact = part && contactsOf(part)[ref.contact - 1];
   const wires = traced.wiresAt(contactKey(ref.part, ref.contact));
-  const words = [nameContact(harness, ref), purpose(harness, ref)];
+  const words = [nameContact(harness, ref), reading, purpose(harness, ref)];
   const lead = contact?.cavity?.lead;
   if (lead) words.push(`${sayColour(lead.colour)} lead`);
   if (wires.length) words.push(...wires.map((wire) => `joined by ${sayReach(harness, wire, ref)}`));
@@ -45,9 +53,10 @@ function sayReach(harness: Pick<Harness, "parts">, wire: Wire, from: ContactRef)
   return `${wire.designation} to ${far === "loose" ? "a loose end" : nameContact(harness, far)}`;
 }
 
-/** "W4, red, from X1.A4 to XJ1": a wire as a screen reader says it. */
-export function sayWire(harness: Pick<Harness, "parts">, wire: Wire): string {
+/** "W4, red, from X1.A4 to XJ1": a wire as a screen reader says it, with its reading where readings are on. */
+export function sayWire(harness: Pick<Harness, "parts">, wire: Wire, reading = ""): string {
   const [a, b] = wire.ends.map((end) => (end === "loose" ? "a loose end" : nameContact(harness, end)));
   const size = wire.area_mm2 === "unknown" ? "" : `, ${Number(wire.area_mm2.toPrecision(3))} mm²`;
-  return `${wire.designation}, ${sayColour(wire.colour)}${size}, from ${a} to ${b}`;
+  const shown = reading === "" ? "" : `, ${reading}`;
+  return `${wire.designation}, ${sayColour(wire.colour)}${size}, from ${a} to ${b}${shown}`;
 }

@@ -4,13 +4,11 @@ import type { PlacedWire, Scene } from "../../layout/scene.ts";
 import { drawWire, OUTLINE, wireWidth } from "../../sheets/wire-drawing.ts";
 import { type Brush, paintItems } from "../../sheets/writers/canvas.ts";
 import { resolveInk } from "../../sheets/writers/palette.ts";
+import { CarriedCanvas } from "./carried-canvas.ts";
 import { type Box, wiresIn } from "./hit-model.ts";
-import { holds, NEAR, type Size, seenBox, type View } from "./view-model.ts";
+import { NEAR } from "./view-model.ts";
 
 export type PaintTheme = "paper" | "workshop";
-
-/** Painted past each edge of what is seen, CSS pixels: so far the drawing can be panned without painting. */
-const BEYOND = 256;
 
 /** What a wire is drawn with besides itself. */
 export function wireItems(scene: Scene, harness: Harness): (placed: PlacedWire) => readonly Primitive[] {
@@ -48,22 +46,12 @@ function cablesOf(harness: Harness): ReadonlyMap<WireId, Cable> {
   return made;
 }
 
-/**
- * Paints the wires on one canvas that lies in the drawing and is carried along when it is panned. It is painted
- * again only when the view leaves what was painted, zooms, or the scene or the theme is another: an element for
- * every wire would cost more on every frame than all of this.
- */
-export class WirePainter {
+/** Paints the wires on one canvas: an element for every wire would cost more on every frame than all of this. */
+export class WirePainter extends CarriedCanvas {
   private scene: Scene | null = null;
   private harness: Harness | null = null;
   private theme: PaintTheme = "paper";
   private without: ReadonlySet<WireId> = new Set();
-  private view: View = { x: 0, y: 0, zoom: 1 };
-  private page: Size = { width: 0, height: 0 };
-  private painted: { box: Box; zoom: number } | null = null;
-  private frame = 0;
-
-  constructor(private readonly canvas: HTMLCanvasElement) {}
 
   /** @param without wires that another layer draws just now */
   show(scene: Scene, harness: Harness, theme: PaintTheme, without: ReadonlySet<WireId>): void {
@@ -73,76 +61,22 @@ export class WirePainter {
     this.scene = scene;
     this.harness = harness;
     this.theme = theme;
-    this.painted = null;
-    this.soon();
+    this.refresh();
   }
 
-  look(view: View, page: Size): void {
-    this.view = view;
-    this.page = page;
-    const seen = seenBox(view, page);
-    if (this.painted?.zoom === view.zoom && holds(this.painted.box, seen)) return;
-    this.soon();
+  protected ready(): boolean {
+    return this.scene !== null;
   }
 
-  /** Paints at once what is due, so that parts and wires move in one frame. */
-  flush(): void {
-    if (this.frame) cancelAnimationFrame(this.frame);
-    this.frame = 0;
-    this.paint();
-  }
-
-  /** Everything again: the typeface has arrived. */
-  refresh(): void {
-    this.painted = null;
-    this.soon();
-  }
-
-  stop(): void {
-    if (this.frame) cancelAnimationFrame(this.frame);
-    this.frame = 0;
-  }
-
-  private soon(): void {
-    if (!this.frame) this.frame = requestAnimationFrame(() => this.flush());
-  }
-
-  private paint(): void {
-    const { scene, harness, view, page, canvas } = this;
-    const brush = canvas.getContext("2d");
-    if (!scene || !harness || !brush || page.width === 0) return;
-    const dots = Math.min(3, window.devicePixelRatio || 1);
-    // Whole pixels from the page's corner: the picture stays sharp while it is carried along.
-    const left = -BEYOND;
-    const top = -BEYOND;
-    const width = page.width + 2 * BEYOND;
-    const height = page.height + 2 * BEYOND;
-    const box: Box = {
-      x: (left - view.x) / view.zoom,
-      y: (top - view.y) / view.zoom,
-      width: width / view.zoom,
-      height: height / view.zoom,
-    };
-    const [across, down] = [Math.round(width * dots), Math.round(height * dots)];
-    if (canvas.width !== across || canvas.height !== down) {
-      canvas.width = across;
-      canvas.height = down;
-    } else {
-      brush.setTransform(1, 0, 0, 1, 0, 0);
-      brush.clearRect(0, 0, across, down);
-    }
-    canvas.style.width = `${box.width}px`;
-    canvas.style.height = `${box.height}px`;
-    canvas.style.transform = `translate(${box.x}px, ${box.y}px)`;
-    const scale = view.zoom * dots;
-    brush.setTransform(scale, 0, 0, scale, -box.x * scale, -box.y * scale);
+  protected draw(brush: CanvasRenderingContext2D, box: Box, zoom: number): void {
+    const { scene, harness } = this;
+    if (!scene || !harness) return;
     const found = wiresIn(scene, box);
     const wires = this.without.size ? found.filter(({ wire }) => !this.without.has(wire.id)) : found;
-    if (view.zoom >= NEAR) {
+    if (zoom >= NEAR) {
       const items = wireItems(scene, harness);
       for (const placed of wires) paintItems(brush as Brush, items(placed), { theme: this.theme });
-    } else paintFar(brush, wires, view.zoom, this.theme);
-    this.painted = { box, zoom: view.zoom };
+    } else paintFar(brush, wires, zoom, this.theme);
   }
 }
 

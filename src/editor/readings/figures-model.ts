@@ -1,6 +1,6 @@
 import type { Readings, Volts } from "../../electrical/operate/readings.ts";
 import { contactKey, contactsOf } from "../../graph/contacts.ts";
-import type { WireId } from "../../graph/harness.ts";
+import type { PartId, Path, WireId } from "../../graph/harness.ts";
 import type { Scene } from "../../layout/scene.ts";
 import { textWidth } from "../../layout/text/measure.ts";
 import type { Box } from "../canvas/hit-model.ts";
@@ -27,6 +27,8 @@ export type WireFigure = {
   readonly length: number;
   /** Written upwards, in an upright piece. */
   readonly upright: boolean;
+  /** Over the wire, near its end, where no piece of it has room for a break. */
+  readonly over: boolean;
   /** Towards greater x or y, or less; 0: no arrow. */
   readonly flow: 1 | -1 | 0;
   readonly strong: boolean;
@@ -34,6 +36,7 @@ export type WireFigure = {
 
 /** Volts beside a contact. */
 export type ContactFigure = {
+  readonly part: PartId;
   readonly text: string;
   readonly x: number;
   /** Baseline. */
@@ -42,12 +45,18 @@ export type ContactFigure = {
   readonly standing: "volts" | "none" | "floating";
 };
 
+/** From the edge of a part, and above the wire: between the labels of two wires that leave a housing. */
+const OFF = 4;
+const ABOVE = 6;
+/** The middle of a figure that stands there. */
+const OVER = ABOVE + FIGURE_SIZE * 0.33;
+
 /** Where along a piece a figure is tried, as shares of the room there is. */
 const TRIES = [0.5, 0.25, 0.75, 0.1, 0.9, 0, 1];
 
 /**
  * The figures of all wires in an overlay. Each stands in the longest piece of its wire that has room, on no other figure
- * and, where that can be had, on no crossing. A wire without room has none.
+ * and, where that can be had, on no crossing. Where no piece has room it stands over an end of the wire.
  */
 export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay): readonly WireFigure[] {
   if (overlay === "volts") return [];
@@ -62,10 +71,10 @@ export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay):
     const strong = overlay === "load" && (reading.percentOfAmpacity ?? 0) > 100;
     const width = Math.ceil(textWidth(text, FIGURE_SIZE, strong ? "bold" : "regular"));
     const length = width + 2 * PAD + (overlay === "amps" ? ARROW : 0);
-    const found = bestSpot(freePieces(placed), length, crossings, taken);
+    const found =
+      bestSpot(freePieces(placed), length, crossings, taken) ?? overEnd(placed.path, length, taken);
     if (!found) continue;
-    const { piece, middle } = found;
-    taken.add(boxAt(piece, middle, length));
+    const { piece, middle, over } = found;
     const along = reading.amps > 0 === piece.onward;
     figures.push({
       wire: placed.wire.id,
@@ -74,6 +83,7 @@ export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay):
       y: piece.upright ? middle : piece.at,
       length,
       upright: piece.upright,
+      over,
       flow: overlay !== "amps" || Math.abs(reading.amps) < NO_AMPS ? 0 : along ? 1 : -1,
       strong,
     });
@@ -81,15 +91,12 @@ export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay):
   return figures;
 }
 
-function bestSpot(
-  pieces: readonly Piece[],
-  length: number,
-  crossings: Crossings,
-  taken: Taken,
-): { readonly piece: Piece; readonly middle: number } | null {
-  let best: { piece: Piece; middle: number } | null = null;
+type Spot = { readonly piece: Piece; readonly middle: number; readonly over: boolean };
+
+function bestSpot(pieces: readonly Piece[], length: number, crossings: Crossings, taken: Taken): Spot | null {
+  let best: Spot | null = null;
   let fewest = Number.POSITIVE_INFINITY;
-  for (const piece of pieces) {
+  search: for (const piece of pieces) {
     const room = piece.to - piece.from - length;
     if (room < 0) break;
     for (const share of TRIES) {
@@ -97,14 +104,43 @@ function bestSpot(
       const middle = start + length / 2;
       if (!taken.isFree(boxAt(piece, middle, length))) continue;
       const hidden = crossings.across(piece, start, start + length);
-      if (hidden === 0) return { piece, middle };
       if (hidden < fewest) {
         fewest = hidden;
-        best = { piece, middle };
+        best = { piece, middle, over: false };
       }
+      if (hidden === 0) break search;
     }
   }
+  if (best) taken.add(boxAt(best.piece, best.middle, length));
   return best;
+}
+
+/** Over the first or last piece of a wire, where it leaves a part. */
+function overEnd(path: Path, length: number, taken: Taken): Spot | null {
+  const last = path.length - 2;
+  const ends = [
+    [0, 2, true],
+    [last, last - 2, false],
+  ] as const;
+  for (const [end, next, first] of ends) {
+    const [x, y, far, farY] = [path[end]!, path[end + 1]!, path[next]!, path[next + 1]!];
+    if (y !== farY || Math.abs(far - x) < length / 2) continue;
+    const rightwards = far > x;
+    const middle = x + (rightwards ? 1 : -1) * (OFF + length / 2);
+    const onward = rightwards === first;
+    const piece: Piece = {
+      upright: false,
+      at: y - OVER,
+      from: Math.min(x, far),
+      to: Math.max(x, far),
+      onward,
+    };
+    const box = boxAt(piece, middle, length);
+    if (!taken.isFree(box)) continue;
+    taken.add(box);
+    return { piece, middle, over: true };
+  }
+  return null;
 }
 
 function boxAt({ upright, at }: Piece, middle: number, length: number): Box {
@@ -125,10 +161,6 @@ function crossingsOf(scene: Scene): Crossings {
   return made;
 }
 
-/** From the edge of a part, and above the wire: between the labels of two wires that leave a housing. */
-const OFF = 4;
-const ABOVE = 6;
-
 /** Volts beside every contact that a wire lands on, or that has volts of its own. */
 export function contactFigures(scene: Scene, readings: Readings): readonly ContactFigure[] {
   const figures: ContactFigure[] = [];
@@ -142,6 +174,7 @@ export function contactFigures(scene: Scene, readings: Readings): readonly Conta
       if (!wired.has(key) && (volts === "floating" || Math.abs(volts) < 0.05)) continue;
       const left = port.side === "left";
       figures.push({
+        part: part.id,
         ...sayShort(volts),
         x: x + port.x + (left ? -OFF : OFF),
         y: y + port.y - ABOVE,

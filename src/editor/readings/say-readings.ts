@@ -1,6 +1,6 @@
 import { nameContact } from "../../catalogue/describe.ts";
 import type { FuseReading, Readings, Volts, WireReading } from "../../electrical/operate/readings.ts";
-import { contactKey } from "../../graph/contacts.ts";
+import { contactKey, contactsOf } from "../../graph/contacts.ts";
 import type { ContactRef, Harness, Part, Wire } from "../../graph/harness.ts";
 
 /** Less than this is no current that anybody would look for. */
@@ -58,6 +58,23 @@ export function sayContactReading(readings: Readings | null, part: Part, contact
   const fuse = contact === 1 ? readings.fuses.get(part.id) : undefined;
   if (fuse) words.push(sayFuse(fuse));
   return words.filter((word) => word !== "").join(", ");
+}
+
+/** The same for all contacts of a part, a line each, in their order. */
+export function sayReadings(readings: Readings, part: Part): string {
+  return contactsOf(part)
+    .map(({ number }) => sayContactReading(readings, part, number))
+    .join("\n");
+}
+
+/** The same for a contact by reference; "" where there is no such contact, or readings are off. */
+export function sayReadingAt(
+  readings: Readings | null,
+  harness: Pick<Harness, "parts">,
+  { part, contact }: ContactRef,
+): string {
+  const found = harness.parts[part];
+  return found ? sayContactReading(readings, found, contact) : "";
 }
 
 function sayFuse(fuse: FuseReading): string {

@@ -1,7 +1,7 @@
 import type { Readings, ReadingWarning, WarningCode } from "../../electrical/operate/readings.ts";
 import type { PartId, WireId } from "../../graph/harness.ts";
 import type { Scene } from "../../layout/scene.ts";
-import type { Finding } from "../../rules/rule.ts";
+import type { About, Finding } from "../../rules/rule.ts";
 import { freePieces } from "./free-place.ts";
 
 /** Beside a part or on a wire: what is wrong with it in this state, by shape and word. */
@@ -9,7 +9,7 @@ export type WarningTag = {
   readonly key: string;
   readonly x: number;
   readonly y: number;
-  readonly about: PartId | WireId;
+  readonly about: About;
   readonly severity: Finding["severity"];
   readonly word: string;
   /** All that there is to say, in sentences. */
@@ -45,6 +45,8 @@ const SHOWN: Readonly<Record<WarningCode, readonly [Finding["severity"], string]
 
 /** The lower left corner of a part, and below it. */
 const BELOW = 3;
+/** From the middle of a wire. */
+const BESIDE = 8;
 
 /** One tag for each thing that is warned of, by the first and worst warning; the words hold all of them. */
 export function warningTags(scene: Scene, warnings: readonly ReadingWarning[]): readonly WarningTag[] {
@@ -59,20 +61,23 @@ export function warningTags(scene: Scene, warnings: readonly ReadingWarning[]): 
     }
     const spot = spotOf(scene, first);
     const [severity, word] = SHOWN[code];
-    if (spot) tags.set(first, { key: first, ...spot, about: first, severity, word, words });
+    if (spot) tags.set(first, { key: first, ...spot, severity, word, words });
   }
   return [...tags.values()];
 }
 
-function spotOf(scene: Scene, id: PartId | WireId): { readonly x: number; readonly y: number } | null {
-  const part = scene.parts.get(id as PartId);
-  if (part) return { x: part.x, y: part.y + part.shape.height + BELOW };
+function spotOf(scene: Scene, id: PartId | WireId): Pick<WarningTag, "x" | "y" | "about"> | null {
+  const placed = scene.parts.get(id as PartId);
+  if (placed) {
+    return { x: placed.x, y: placed.y + placed.shape.height + BELOW, about: { part: placed.part.id } };
+  }
   const wire = scene.wires.get(id as WireId);
   if (!wire) return null;
+  const about = { wire: wire.wire.id };
   const [piece] = freePieces(wire);
-  if (!piece) return { x: wire.path[0]!, y: wire.path[1]! };
+  if (!piece) return { x: wire.path[0]!, y: wire.path[1]!, about };
   const near = piece.from + 0.25 * (piece.to - piece.from);
-  return piece.upright ? { x: piece.at + 8, y: near } : { x: near, y: piece.at + 8 };
+  return piece.upright ? { x: piece.at + BESIDE, y: near, about } : { x: near, y: piece.at + BESIDE, about };
 }
 
 /** Loads on and off, relays pulled and released, boxes awake and asleep: over the part's upper right corner. */
