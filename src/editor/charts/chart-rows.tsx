@@ -18,7 +18,7 @@ import { Cell } from "./row-cell.tsx";
 import "./rows.css";
 
 /** So many rows are drawn at once; a long chart shows more on asking. */
-const PAGE = 100;
+const PAGE = 50;
 const FUNCTION_LIST = "chart-functions";
 
 /** The vocabulary, once for all rows. */

@@ -1,4 +1,4 @@
-import { type DragEvent, useCallback, useId, useRef, useState } from "react";
+import { type DragEvent, useCallback, useDeferredValue, useId, useRef, useState } from "react";
 import { useStore } from "zustand";
 import { PINOUT_GROUPS } from "../../catalogue/pinouts.ts";
 import type { Harness, PartId } from "../../graph/harness.ts";
@@ -23,7 +23,8 @@ export function ChartSideField(props: {
   const id = useId();
   const state = useStore(desk.store);
   const side = state.sides[name];
-  const mended = chartOf(side);
+  // Many rows are drawn when there is time for it: a key that is pressed meanwhile comes first.
+  const mended = useDeferredValue(chartOf(side));
   const { chart } = mended;
   const [over, setOver] = useState(false);
   const file = useRef<HTMLInputElement>(null);

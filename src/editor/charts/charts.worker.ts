@@ -21,7 +21,7 @@ async function answer(ask: Ask & { readonly job: number }): Promise<void> {
 async function take(ask: Ask): Promise<Extract<Answer, { ok: true }>["value"]> {
   switch (ask.kind) {
     case "text":
-      return { text: ask.text, read: readCharts(ask.text, { sizes: ask.sizes }) } satisfies ReadAnswer;
+      return { text: null, read: readCharts(ask.text, { sizes: ask.sizes }) } satisfies ReadAnswer;
     case "file":
       return readFileBytes(ask.bytes, ask.sizes);
     case "propose":

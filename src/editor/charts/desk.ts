@@ -137,7 +137,7 @@ export function createDesk(editor: Editor, engine: Engine) {
     const foundRows = found.leads.length > 0;
     put(side, {
       ...changes,
-      text,
+      ...(text === null ? {} : { text }),
       which,
       read: read.charts,
       remarks: read.remarks,

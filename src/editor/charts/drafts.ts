@@ -1,4 +1,5 @@
 import { createStore, del, get, set, type UseStore } from "idb-keyval";
+import { SIDES, type SideName } from "../../match/review/review.ts";
 import type { Desk } from "./desk-model.ts";
 
 /** A review that was closed half-way, as it stood. */
@@ -10,27 +11,65 @@ const drafts = (): UseStore => {
   return store;
 };
 
-/** A sheet with nothing on it is a new one each time the page is opened: its review is kept under this. */
+/** A sheet with nothing on it is a new one each time the page is opened: under this stands whose review it has. */
 const EMPTY_SHEET = "empty-sheet";
+
+const textKey = (id: string, side: SideName) => `${id} ${side} text`;
+/** Texts as they are kept by now: a long one is not written again with every decision. */
+const kept = new Map<string, string>();
 
 /** Keeps a review beside its harness. @throws where the browser refuses storage */
 export async function keepDraft(harnessId: string, isEmpty: boolean, desk: Desk): Promise<void> {
-  const draft: Draft = { keptAt: Date.now(), desk };
-  await set(harnessId, draft, drafts());
-  if (isEmpty) await set(EMPTY_SHEET, draft, drafts());
+  const { left, right } = desk.sides;
+  for (const side of SIDES) {
+    const key = textKey(harnessId, side);
+    const { text } = desk.sides[side];
+    if (kept.get(key) === text) continue;
+    await set(key, text, drafts());
+    kept.set(key, text);
+  }
+  const short: Desk = { ...desk, sides: { left: { ...left, text: "" }, right: { ...right, text: "" } } };
+  await set(harnessId, { keptAt: Date.now(), desk: short } satisfies Draft, drafts());
+  if (isEmpty) await set(EMPTY_SHEET, harnessId, drafts());
 }
 
 export async function takeDraft(harnessId: string, isEmpty: boolean): Promise<Draft | null> {
-  const own = await get<Draft>(harnessId, drafts());
-  if (own) return own;
-  return (isEmpty ? await get<Draft>(EMPTY_SHEET, drafts()) : undefined) ?? null;
+  const own = await readDraft(harnessId);
+  if (own || !isEmpty) return own;
+  const other = await get<string>(EMPTY_SHEET, drafts());
+  return typeof other === "string" ? readDraft(other) : null;
 }
 
-/** Forgets a review: it was accepted, or set aside for good. */
+async function readDraft(id: string): Promise<Draft | null> {
+  const draft = await get<Draft>(id, drafts());
+  if (!draft) return null;
+  const text = async (side: SideName) => (await get<string>(textKey(id, side), drafts())) ?? "";
+  const { left, right } = draft.desk.sides;
+  const sides = {
+    left: { ...left, text: await text("left") },
+    right: { ...right, text: await text("right") },
+  };
+  return { ...draft, desk: { ...draft.desk, sides } };
+}
+
+/** Forgets a review: it was accepted. */
 export async function dropDraft(harnessId: string): Promise<void> {
-  const own = await get<Draft>(harnessId, drafts());
-  const shared = await get<Draft>(EMPTY_SHEET, drafts());
-  await del(harnessId, drafts());
-  // The empty sheet's is another one where it was begun later, elsewhere.
-  if (shared && (!own || shared.keptAt <= own.keptAt)) await del(EMPTY_SHEET, drafts());
+  const shared = await get<string>(EMPTY_SHEET, drafts());
+  const ids = new Set([harnessId]);
+  // It was begun on an empty sheet, and taken up on another one.
+  if (typeof shared === "string") {
+    const own = await get<Draft>(harnessId, drafts());
+    const first = shared === harnessId ? null : await get<Draft>(shared, drafts());
+    if (!first || (own && first.keptAt <= own.keptAt)) {
+      await del(EMPTY_SHEET, drafts());
+      ids.add(shared);
+    }
+  }
+  for (const id of ids) {
+    await del(id, drafts());
+    for (const side of SIDES) {
+      await del(textKey(id, side), drafts());
+      kept.delete(textKey(id, side));
+    }
+  }
 }

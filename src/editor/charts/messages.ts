@@ -9,8 +9,8 @@ export type Ask =
   | ({ readonly kind: "file"; readonly bytes: ArrayBuffer } & Sizes)
   | { readonly kind: "propose"; readonly left: Chart; readonly right: Chart };
 
-/** What a file or a text gave. `text` is what it was read from; "" for a workbook. */
-export type ReadAnswer = { readonly read: ReadCharts; readonly text: string };
+/** What a file or a text gave. `text` is a file's own text; "" for a workbook. What the page sent it knows itself. */
+export type ReadAnswer = { readonly read: ReadCharts; readonly text: string | null };
 
 export type Answer =
   | { readonly job: number; readonly ok: true; readonly value: ReadAnswer | Proposal }

@@ -28,7 +28,7 @@ const HEADINGS: Readonly<Record<SectionName, string>> = {
 };
 
 /** So many rows of a section are drawn at once. */
-const PAGE = 120;
+const PAGE = 50;
 
 /** Both charts facing, what joins them between; questions are answered one after another. */
 export function ReviewStep(props: {
@@ -64,6 +64,12 @@ function ReviewOf(props: {
   const [more, setMore] = useState<Partial<Record<SectionName, number>>>({});
   const root = useRef<HTMLDivElement>(null);
   const goTo = (key: string) => {
+    const now = desk.store.getState().review;
+    const list = now ? sectionsOf(now) : sections;
+    for (const name of SECTIONS) {
+      const index = list[name].findIndex((item) => item.key === key);
+      if (index >= (more[name] ?? PAGE)) setMore({ ...more, [name]: index + PAGE });
+    }
     setCurrent(key);
     setFocus(({ count }) => ({ key, count: count + 1 }));
   };
