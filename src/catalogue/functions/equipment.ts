@@ -37,13 +37,13 @@ export const EQUIPMENT: readonly WireFunction[] = [
   driven(
     "winch-in",
     "winch in",
-    "winch input cable? trigger? signal? control? | winch pull | winch wind",
+    "winch input cable? trigger? signal? control? | winch pull | pull cable | winch wind",
     [],
   ),
   driven(
     "winch-out",
     "winch out",
-    "winch output cable? trigger? signal? control? | winch unwind | winch release",
+    "winch output cable? trigger? signal? control? | winch unwind | unwind cable | release cable | winch release",
     [],
   ),
   driven("winch-feed", "winch feed", "winch feed plus? battery? | winch motor plus? | winch plus"),

@@ -88,7 +88,7 @@ export const SOUND: readonly WireFunction[] = [
     "microphone-plus",
     "microphone +",
     "line-level",
-    "mic plus signal? input? | mic signal input? | mic@0.8 input? signal? phone? | mic feed",
+    "mic plus signal? input? | mic signal input? | mic@0.7 input? signal? phone? | mic feed",
     {
       ...PLUS,
       givenBy: "either",
@@ -99,7 +99,7 @@ export const SOUND: readonly WireFunction[] = [
     "microphone-minus",
     "microphone −",
     "line-level",
-    "mic minus signal? input? | mic ground | mic return | mic shield@0.5",
+    "mic@0.3 | mic minus signal? input? | mic ground | mic return | mic shield@0.5",
     {
       ...MINUS,
       givenBy: "either",
