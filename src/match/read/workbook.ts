@@ -9,7 +9,7 @@ export type Workbook =
   | { readonly problem: string };
 
 const MOST_SHEETS = 12;
-const MOST_CHARACTERS = 24_000_000;
+const MOST_CHARACTERS = 8_000_000;
 /** Far below this stands the last row of any chart, however many blank ones lie between. */
 const LAST_ROW = 5 * MOST_ROWS;
 
