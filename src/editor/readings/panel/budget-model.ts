@@ -44,7 +44,7 @@ export function budgetView(readings: Readings, { path, budget, limit }: LoadDrop
       side: step.side,
       about: step.wire ? [{ wire: step.wire }] : step.part ? [{ part: step.part }] : [],
       amps: sayAmps(step.amps),
-      drop: sayFigure({ value: step.drop_V, unit: "V" }),
+      drop: `${step.drop_V.toFixed(3)} V`,
       from_percent: (from_V / whole_V) * 100,
       long_percent: (step.drop_V / whole_V) * 100,
     };

@@ -40,6 +40,11 @@ function tidy(value: number): string {
   return Math.abs(value) < 1e-6 ? "0" : digits(value, 3);
 }
 
+/** "12.40 EUR": to the hundredth. */
+export function sayMoney({ value, unit }: Pick<Figure, "value" | "unit">): string {
+  return `${value.toFixed(2)} ${unit}`;
+}
+
 /** The answer in words: the figure, or that it is not known. */
 export function sayAnswer(answer: Answer): string {
   return isKnown(answer) ? sayFigure(answer) : "not known";

@@ -1,13 +1,16 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import { sayState } from "../../../electrical/operate/key-state.ts";
+import { useNarrow } from "../../shell/use-narrow.ts";
 import { useEditor, useEditorStore } from "../../state/use-editor.ts";
 import { readingsOf } from "../readings-store.ts";
 import { useReadings } from "../use-readings.ts";
 import { type PanelPage, panelView } from "./panel-view.ts";
 import { SelectionPage } from "./selection-page.tsx";
+import { SizesPage } from "./sizes-page.tsx";
 import { StateFields } from "./state-fields.tsx";
 import { WhatIfs } from "./what-if.tsx";
+import { WholePage } from "./whole-page.tsx";
 import "./figures-panel.css";
 
 const PAGES: readonly (readonly [PanelPage, string])[] = [
@@ -24,6 +27,7 @@ export default function FiguresPanel() {
   const readings = useReadings((state) => state.readings);
   const state = useReadings((one) => one.state);
   const problem = useReadings((one) => one.problem);
+  const narrow = useNarrow();
   const busy = useReadings((one) => one.busy);
   useEffect(() => {
     const store = readingsOf(editor);
@@ -38,7 +42,7 @@ export default function FiguresPanel() {
         With the key at <strong>{sayState(state, harness)}</strong>
         {busy && <span className="figures-quiet"> (being worked out)</span>}
       </p>
-      <StateFields />
+      {narrow && <StateFields />}
       {readings && <WhatIfs readings={readings} />}
       <nav className="figures-pages" aria-label="Pages of figures">
         {PAGES.map(([page, name]) => (
@@ -57,7 +61,11 @@ export default function FiguresPanel() {
       {readings ? (
         view === "selection" ? (
           <SelectionPage readings={readings} />
-        ) : null
+        ) : view === "sizes" ? (
+          <SizesPage />
+        ) : (
+          <WholePage readings={readings} />
+        )
       ) : (
         !problem && <p className="figures-quiet">Being worked out.</p>
       )}

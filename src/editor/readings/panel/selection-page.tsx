@@ -1,11 +1,14 @@
 import type { Readings } from "../../../electrical/operate/readings.ts";
+import { contactKey, keyOfEnd } from "../../../graph/contacts.ts";
 import { useEditor } from "../../state/use-editor.ts";
 import { Assumptions } from "./assumptions.tsx";
 import { Basis } from "./basis.tsx";
 import { Budgets } from "./budget.tsx";
 import { ContactTable } from "./contact-table.tsx";
+import { Disclosure } from "./disclosure.tsx";
 import { FigureGroups } from "./figure-rows.tsx";
 import { figuresOf, idsOf, type Subject, staterOf, subjectOf, titleOfSubject } from "./selection-model.ts";
+import { ShortAt } from "./short-circuit.tsx";
 import { Warnings } from "./warnings.tsx";
 
 /** The figures of what is selected, and what they rest on. */
@@ -23,9 +26,29 @@ export function SelectionPage({ readings }: { readonly readings: Readings }) {
       <Budgets readings={readings} subject={subject} />
       {subject.kind === "part" && <ContactTable readings={readings} part={subject.part} />}
       {subject.kind === "harness" && <Warnings readings={readings} />}
+      <Shorts readings={readings} subject={subject} />
       {of && <Basis of={of} />}
       <Assumptions readings={readings} about={idsOf(readings, subject)} />
     </>
+  );
+}
+
+/** For a wire either end, for a contact itself. */
+function Shorts(props: { readonly readings: Readings; readonly subject: Subject }) {
+  const { readings, subject } = props;
+  const contacts =
+    subject.kind === "wire"
+      ? subject.wire.ends.flatMap((end) => keyOfEnd(end) ?? [])
+      : subject.kind === "part" && subject.contact
+        ? [contactKey(subject.contact.part, subject.contact.contact)]
+        : [];
+  if (contacts.length === 0) return null;
+  return (
+    <Disclosure name="If it touched the frame">
+      {contacts.map((contact) => (
+        <ShortAt key={contact} readings={readings} contact={contact} />
+      ))}
+    </Disclosure>
   );
 }
 
