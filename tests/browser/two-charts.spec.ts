@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { strToU8, zipSync } from "fflate";
 import { type EditorPage, expect, expectAccessible, test } from "./page.ts";
 import { textOfPdf } from "./pdf-text.ts";
 
@@ -339,6 +340,69 @@ test("one paste that holds both charts side by side fills both sides", async ({ 
   await expect(rows(editor, "The vehicle")).toHaveCount(5);
   await expect(rows(editor, "The new unit")).toHaveCount(5);
   await expect(side(editor, "The new unit").getByRole("textbox", { name: "Cavity of A4" })).toHaveValue("A4");
+});
+
+/** A workbook of one sheet, as small as one can be. */
+function workbook(rows: readonly (readonly string[])[]): Buffer {
+  const at = (column: number, line: number) => `${String.fromCharCode(65 + column)}${line}`;
+  const sheet = rows
+    .map((row, index) => {
+      const cells = row.map(
+        (text, column) => `<c r="${at(column, index + 1)}" t="inlineStr"><is><t>${text}</t></is></c>`,
+      );
+      return `<row r="${index + 1}">${cells.join("")}</row>`;
+    })
+    .join("");
+  const main = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"';
+  const relations = "http://schemas.openxmlformats.org/package/2006/relationships";
+  const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+  const files: Record<string, string> = {
+    "[Content_Types].xml": '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>',
+    "_rels/.rels": `<Relationships xmlns="${relations}"><Relationship Id="r1" Type="${office}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
+    "xl/workbook.xml": `<workbook ${main} xmlns:r="${office}"><sheets><sheet name="Plug" sheetId="1" r:id="r1"/></sheets></workbook>`,
+    "xl/_rels/workbook.xml.rels": `<Relationships xmlns="${relations}"><Relationship Id="r1" Type="${office}/worksheet" Target="worksheets/sheet1.xml"/></Relationships>`,
+    "xl/styles.xml": `<styleSheet ${main}><cellXfs><xf numFmtId="0"/></cellXfs></styleSheet>`,
+    "xl/worksheets/sheet1.xml": `<worksheet ${main}><sheetData>${sheet}</sheetData></worksheet>`,
+  };
+  return Buffer.from(
+    zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [name, strToU8(text)]))),
+  );
+}
+
+test("a spreadsheet is chosen as a file, a ready connector is taken, and the two are drawn", async ({
+  editor,
+}) => {
+  test.setTimeout(90_000);
+  await editor.open();
+  await editor.page.keyboard.press("Alt+j");
+  await side(editor, "The vehicle")
+    .locator("input[type=file]")
+    .setInputFiles({
+      name: "plug.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: workbook([
+        ["Pin", "Function", "Colour"],
+        ["1", "Constant feed", "red"],
+        ["2", "Switched feed", "yellow"],
+        ["3", "Ground", "black"],
+      ]),
+    });
+  await expect(rows(editor, "The vehicle")).toHaveCount(4);
+  await side(editor, "The new unit")
+    .getByRole("combobox", { name: /take a connector/ })
+    .selectOption({ label: "ISO 10487 block A, power" });
+  await expect(rows(editor, "The new unit")).toHaveCount(9);
+  await side(editor, "The vehicle").getByRole("button", { name: "the wire side" }).click();
+  await side(editor, "The new unit").getByRole("button", { name: "the wire side" }).click();
+  await screen(editor).getByRole("button", { name: "Review the joins" }).click();
+  await screen(editor)
+    .getByRole("button", { name: /^Accept \d+ joins/ })
+    .click();
+  await expect(row(editor, /^vehicle 1 .*new unit A4 .*Accepted/)).toBeVisible();
+  await make(editor).click();
+  await expect(screen(editor)).toBeHidden({ timeout: 30_000 });
+  await expect(editor.contact("X1.1")).toHaveAccessibleName(/constant feed.*joined by W\d+/);
+  await expect(editor.contact("X2.A8")).toHaveAccessibleName(/ground.*joined by W\d+/);
 });
 
 for (const [theme, width] of [
