@@ -77,7 +77,8 @@ function insulation(commands: readonly PathCommand[], wire: Wire, width: number)
   return [stroke("ink", width + OUTLINE), stroke(`wire:${wire.colour.base}`, width)];
 }
 
-function drawLabel(label: PlacedWire["labels"][number]): readonly Primitive[] {
+/** What stands in a small break of a wire. */
+export function drawLabel(label: PlacedWire["labels"][number], colour: Ink = "ink"): readonly Primitive[] {
   const { text, x, y, width } = label;
   return [
     ground(x - width / 2 - PAD, y - BREAK_HEIGHT / 2, width + 2 * PAD, BREAK_HEIGHT),
@@ -88,7 +89,7 @@ function drawLabel(label: PlacedWire["labels"][number]): readonly Primitive[] {
       text,
       size: LABEL_SIZE,
       align: "middle",
-      colour: "ink",
+      colour,
     },
   ];
 }

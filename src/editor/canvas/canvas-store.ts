@@ -37,6 +37,9 @@ export type Arranging = {
   readonly cancel: () => void;
 };
 
+/** Wires without current and volts, and among them those that hang in the air. */
+export type Faded = { readonly wires: ReadonlySet<WireId>; readonly floating: ReadonlySet<WireId> };
+
 export type CanvasState = {
   /** The scene under a drag; `null` when the harness itself is shown. */
   readonly draft: Scene | null;
@@ -52,6 +55,8 @@ export type CanvasState = {
   readonly arranging: Arranging | null;
   /** What stands out while its circuit is traced. */
   readonly lifted: Lifted | null;
+  /** Wires that step back, since they carry nothing and stand at nothing; `null` while readings are off. */
+  readonly faded: Faded | null;
   /** So far away that no text can be read. */
   readonly far: boolean;
   /** Near enough to point at a contact. */
@@ -95,6 +100,7 @@ export const IDLE: CanvasState = {
   field: null,
   arranging: null,
   lifted: null,
+  faded: null,
   far: false,
   contacts: true,
   region: { x: 0, y: 0, width: 0, height: 0 },

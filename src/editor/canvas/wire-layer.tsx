@@ -15,6 +15,7 @@ export function WireLayer({ scene, sight }: { readonly scene: Scene; readonly si
   const canvas = canvasOf(useEditorStore());
   const harness = useEditor((state) => state.history.present);
   const taken = useStore(canvas, (state) => state.taken);
+  const faded = useStore(canvas, (state) => state.faded);
   useLayoutEffect(() => {
     if (!element.current) return;
     const made = new WirePainter(element.current);
@@ -30,10 +31,10 @@ export function WireLayer({ scene, sight }: { readonly scene: Scene; readonly si
     };
   }, [sight]);
   useLayoutEffect(() => {
-    painter.current?.show(scene, harness, theme, taken);
+    painter.current?.show(scene, harness, theme, taken, faded);
     // A drag begins or ends: what leaves this layer, or comes back to it, does so in the frame it is drawn elsewhere.
     painter.current?.flush();
-  }, [scene, harness, theme, taken]);
+  }, [scene, harness, theme, taken, faded]);
   useEffect(() => {
     const again = () => painter.current?.refresh();
     const media = window.matchMedia(`(resolution: ${window.devicePixelRatio}dppx)`);

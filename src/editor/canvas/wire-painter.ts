@@ -1,9 +1,10 @@
 import type { Cable, Harness, WireId } from "../../graph/harness.ts";
 import type { Primitive } from "../../layout/drawing.ts";
 import type { PlacedWire, Scene } from "../../layout/scene.ts";
-import { drawWire, OUTLINE, wireWidth } from "../../sheets/wire-drawing.ts";
+import { drawLabel, drawWire, OUTLINE, wireWidth } from "../../sheets/wire-drawing.ts";
 import { type Brush, paintItems } from "../../sheets/writers/canvas.ts";
 import { resolveInk } from "../../sheets/writers/palette.ts";
+import type { Faded } from "./canvas-store.ts";
 import { CarriedCanvas } from "./carried-canvas.ts";
 import { type Box, wiresIn } from "./hit-model.ts";
 import { NEAR } from "./view-model.ts";
@@ -52,12 +53,23 @@ export class WirePainter extends CarriedCanvas {
   private harness: Harness | null = null;
   private theme: PaintTheme = "paper";
   private without: ReadonlySet<WireId> = new Set();
+  private faded: Faded | null = null;
 
-  /** @param without wires that another layer draws just now */
-  show(scene: Scene, harness: Harness, theme: PaintTheme, without: ReadonlySet<WireId>): void {
+  /**
+   * @param without wires that another layer draws just now
+   * @param faded wires that step back behind the others
+   */
+  show(
+    scene: Scene,
+    harness: Harness,
+    theme: PaintTheme,
+    without: ReadonlySet<WireId>,
+    faded: Faded | null,
+  ): void {
     const same = scene === this.scene && harness.cables === this.harness?.cables;
-    if (same && theme === this.theme && without === this.without) return;
+    if (same && theme === this.theme && without === this.without && faded === this.faded) return;
     this.without = without;
+    this.faded = faded;
     this.scene = scene;
     this.harness = harness;
     this.theme = theme;
@@ -71,12 +83,67 @@ export class WirePainter extends CarriedCanvas {
   protected draw(brush: CanvasRenderingContext2D, box: Box, zoom: number): void {
     const { scene, harness } = this;
     if (!scene || !harness) return;
-    const found = wiresIn(scene, box);
-    const wires = this.without.size ? found.filter(({ wire }) => !this.without.has(wire.id)) : found;
-    if (zoom >= NEAR) {
-      const items = wireItems(scene, harness);
-      for (const placed of wires) paintItems(brush as Brush, items(placed), { theme: this.theme });
-    } else paintFar(brush, wires, zoom, this.theme);
+    const { without, faded } = this;
+    const wires = wiresIn(scene, box).filter(({ wire }) => !without.has(wire.id));
+    const paint = (list: readonly PlacedWire[]): void => {
+      if (zoom >= NEAR) {
+        const items = wireItems(scene, harness);
+        for (const placed of list) paintItems(brush as Brush, items(placed), { theme: this.theme });
+      } else paintFar(brush, list, zoom, this.theme);
+    };
+    if (!faded) {
+      paint(wires);
+      return;
+    }
+    const back = wires.filter(({ wire }) => faded.wires.has(wire.id));
+    brush.globalAlpha = FADED;
+    paint(back);
+    brush.globalAlpha = 1;
+    cutUp(
+      brush,
+      back.filter(({ wire }) => faded.floating.has(wire.id)),
+      zoom,
+      this.theme,
+    );
+    if (zoom >= NEAR) paintLabels(brush, back, this.theme);
+    paint(wires.filter(({ wire }) => !faded.wires.has(wire.id)));
+  }
+}
+
+/** How much ink is left of a wire that steps back. */
+const FADED = 0.36;
+
+/** Paper across a wire, again and again: it hangs in the air. */
+function cutUp(
+  brush: CanvasRenderingContext2D,
+  wires: readonly PlacedWire[],
+  zoom: number,
+  theme: PaintTheme,
+): void {
+  const far = zoom < NEAR;
+  brush.strokeStyle = resolveInk("paper", theme) ?? "";
+  brush.lineCap = "butt";
+  brush.lineJoin = "round";
+  brush.setLineDash(far ? [4 / zoom, 4 / zoom] : [4, 5]);
+  for (const { wire, path } of wires) {
+    const width = wireWidth(wire.area_mm2) + OUTLINE + 1;
+    brush.lineWidth = far ? Math.max(width, 3 / zoom) : width;
+    brush.beginPath();
+    brush.moveTo(path[0]!, path[1]!);
+    for (let i = 2; i + 1 < path.length; i += 2) brush.lineTo(path[i]!, path[i + 1]!);
+    brush.stroke();
+  }
+  brush.setLineDash([]);
+}
+
+/** What is written in faded wires stays readable. */
+function paintLabels(brush: CanvasRenderingContext2D, wires: readonly PlacedWire[], theme: PaintTheme): void {
+  for (const { labels } of wires) {
+    paintItems(
+      brush as Brush,
+      labels.flatMap((label) => drawLabel(label, "quiet")),
+      { theme },
+    );
   }
 }
 

@@ -29,7 +29,6 @@ export const OVERLAY_NAMES: readonly (readonly [Overlay, string])[] = [
 
 /** "reverse", "parking brake set", "rear fog lamp": a condition as a person reads it. */
 export function nameCondition(condition: Condition): string {
-  if (condition === "switches-on") return "all switches on";
   if ((CONDITIONS as readonly string[]).includes(condition)) return condition.replaceAll("-", " ");
   return functionOf(condition).name;
 }

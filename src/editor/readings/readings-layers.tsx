@@ -1,5 +1,7 @@
 import { useLayoutEffect, useMemo, useRef } from "react";
 import { useStore } from "zustand";
+import type { Readings } from "../../electrical/operate/readings.ts";
+import type { WireId } from "../../graph/harness.ts";
 import type { Scene } from "../../layout/scene.ts";
 import { canvasOf } from "../canvas/canvas-store.ts";
 import { selectAbout } from "../canvas/show.ts";
@@ -7,6 +9,7 @@ import type { Sight } from "../canvas/sight.ts";
 import { useShownTheme } from "../canvas/use-shown-theme.ts";
 import { SeverityMark } from "../findings/severity.tsx";
 import { useEditorStore } from "../state/use-editor.ts";
+import { standingOf } from "./ink-model.ts";
 import { BandPainter, FigurePainter, type Picture } from "./readings-painter.ts";
 import { NO_AMPS } from "./say-readings.ts";
 import { type WarningTag, warningTags } from "./tags-model.ts";
@@ -24,6 +27,7 @@ export default function ReadingsLayers(props: { readonly scene: Scene; readonly 
     () => readings && { scene, readings, overlay, theme, lifted },
     [scene, readings, overlay, theme, lifted],
   );
+  useFading(readings, scene);
   if (!picture) return null;
   return (
     <>
@@ -33,6 +37,23 @@ export default function ReadingsLayers(props: { readonly scene: Scene; readonly 
       <Warnings scene={scene} warnings={picture.readings.warnings} />
     </>
   );
+}
+
+/** Tells the layer of wires which of them step back. */
+function useFading(readings: Readings | null, scene: Scene): void {
+  const canvas = canvasOf(useEditorStore());
+  useLayoutEffect(() => {
+    if (!readings) return;
+    const wires = new Set<WireId>();
+    const floating = new Set<WireId>();
+    for (const { wire } of scene.wires.values()) {
+      const standing = standingOf(readings, wire);
+      if (standing === "floating") floating.add(wire.id);
+      if (standing === "floating" || standing === "dead") wires.add(wire.id);
+    }
+    canvas.setState({ faded: { wires, floating } });
+  }, [canvas, readings, scene]);
+  useLayoutEffect(() => () => canvas.setState({ faded: null }), [canvas]);
 }
 
 type PainterClass = new (canvas: HTMLCanvasElement) => BandPainter | FigurePainter;
@@ -115,7 +136,7 @@ function Tag({ tag, far }: { readonly tag: WarningTag; readonly far: boolean }) 
       onClick={() => selectAbout(editor, [about])}
     >
       <SeverityMark severity={severity} size={14} />
-      <span aria-hidden="true">{word}</span>
+      {(!far || severity !== "weak") && <span aria-hidden="true">{word}</span>}
     </button>
   );
 }

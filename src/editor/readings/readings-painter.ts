@@ -1,6 +1,5 @@
 import type { Readings } from "../../electrical/operate/readings.ts";
 import type { PlacedWire, Scene } from "../../layout/scene.ts";
-import { OUTLINE, wireWidth } from "../../sheets/wire-drawing.ts";
 import { resolveInk } from "../../sheets/writers/palette.ts";
 import { FAMILY } from "../../sheets/writers/typeface.ts";
 import { CarriedCanvas } from "../canvas/carried-canvas.ts";
@@ -17,7 +16,7 @@ import {
   type WireFigure,
   wireFigures,
 } from "./figures-model.ts";
-import { type Band, bandOf, standingOf } from "./ink-model.ts";
+import { type Band, bandOf } from "./ink-model.ts";
 import type { Overlay } from "./readings-store.ts";
 import { type StateTag, stateTags } from "./tags-model.ts";
 
@@ -92,7 +91,7 @@ export class BandPainter extends PicturePainter {
   }
 }
 
-/** Over the wires: dead ones step back, figures stand in breaks and beside contacts. */
+/** Over the wires: figures in breaks and beside contacts, and how parts stand. */
 export class FigurePainter extends PicturePainter {
   private figures: readonly WireFigure[] = [];
   private volts: readonly ContactFigure[] = [];
@@ -113,9 +112,7 @@ export class FigurePainter extends PicturePainter {
 
   protected draw(brush: CanvasRenderingContext2D, box: Box, zoom: number): void {
     const { picture } = this;
-    if (!picture) return;
-    stepBack(brush, picture, box, zoom);
-    if (zoom < NEAR) return;
+    if (!picture || zoom < NEAR) return;
     const { theme, lifted } = picture;
     const ink = resolveInk("ink", theme) ?? "";
     const paper = resolveInk("paper", theme) ?? "";
@@ -138,54 +135,6 @@ export class FigurePainter extends PicturePainter {
     for (const tag of this.tags) if (seen(tag)) drawTag(brush, tag, tag.on ? ink : quiet);
     brush.globalAlpha = 1;
   }
-}
-
-/**
- * Wires without current and volts fade into the paper; those that hang in the air are cut into dashes besides. What is
- * written in them stays readable.
- */
-function stepBack(brush: CanvasRenderingContext2D, picture: Picture, box: Box, zoom: number): void {
-  const { scene, readings, theme } = picture;
-  const far = zoom < NEAR;
-  const dead: PlacedWire[] = [];
-  const floating: PlacedWire[] = [];
-  for (const placed of wiresIn(scene, box)) {
-    const standing = standingOf(readings, placed.wire);
-    if (standing === "dead") dead.push(placed);
-    else if (standing === "floating") floating.push(placed);
-  }
-  if (dead.length + floating.length === 0) return;
-  brush.save();
-  brush.strokeStyle = resolveInk("paper", theme) ?? "";
-  brush.lineJoin = "round";
-  brush.lineCap = "butt";
-  if (!far) keepLabels(brush, [...dead, ...floating], box);
-  const veil = (list: readonly PlacedWire[], opacity: number, dash: readonly number[]): void => {
-    brush.globalAlpha = opacity;
-    brush.setLineDash([...dash]);
-    for (const { wire, path } of list) {
-      const width = wireWidth(wire.area_mm2) + OUTLINE + 1;
-      brush.lineWidth = far ? Math.max(width, 3 / zoom) : width;
-      brush.beginPath();
-      trace(brush, path);
-      brush.stroke();
-    }
-  };
-  veil(dead, 0.66, []);
-  veil(floating, 0.5, []);
-  veil(floating, 1, far ? [4 / zoom, 4 / zoom] : [5, 4]);
-  brush.restore();
-}
-
-function keepLabels(brush: CanvasRenderingContext2D, wires: readonly PlacedWire[], box: Box): void {
-  brush.beginPath();
-  brush.rect(box.x, box.y, box.width, box.height);
-  for (const { labels } of wires) {
-    for (const { x, y, width } of labels) {
-      brush.rect(x - width / 2 - 3, y - BREAK / 2, width + 6, BREAK);
-    }
-  }
-  brush.clip("evenodd");
 }
 
 const PAD = 3;
@@ -236,14 +185,15 @@ function drawVolts(brush: CanvasRenderingContext2D, figure: ContactFigure, ink: 
   brush.fillText(text, x + (standing === "floating" ? sign * 9 : 0), y);
 }
 
-function drawTag(brush: CanvasRenderingContext2D, { x, y, word, on }: StateTag, ink: string): void {
+function drawTag(brush: CanvasRenderingContext2D, tag: StateTag, ink: string): void {
+  const { x, y, word, on, align } = tag;
   brush.font = `400 ${VOLTS_SIZE}px "${FAMILY}", sans-serif`;
-  brush.textAlign = "right";
+  brush.textAlign = "left";
   brush.fillStyle = ink;
-  brush.fillText(word, x, y);
-  const before = x - brush.measureText(word).width - 7;
+  const dot = align === "start" ? x + 4 : x - brush.measureText(word).width - 7;
+  brush.fillText(word, dot + 7, y);
   brush.beginPath();
-  brush.arc(before, y - 3.6, 3.2, 0, 2 * Math.PI);
+  brush.arc(dot, y - 3.6, 3.2, 0, 2 * Math.PI);
   if (on) brush.fill();
   else {
     brush.strokeStyle = ink;

@@ -21,6 +21,7 @@ export type StateTag = {
   readonly x: number;
   /** Baseline. */
   readonly y: number;
+  readonly align: "start" | "end";
   readonly word: string;
   readonly on: boolean;
 };
@@ -80,18 +81,29 @@ function spotOf(scene: Scene, id: PartId | WireId): Pick<WarningTag, "x" | "y" |
   return piece.upright ? { x: piece.at + BESIDE, y: near, about } : { x: near, y: piece.at + BESIDE, about };
 }
 
-/** Loads on and off, relays pulled and released, boxes awake and asleep: over the part's upper right corner. */
+/**
+ * Relays pulled and released, boxes awake and asleep: over the upper right corner. Loads on and off: on the side that no
+ * wire leaves from.
+ */
 export function stateTags(scene: Scene, readings: Readings): readonly StateTag[] {
   const tags: StateTag[] = [];
   for (const { part, shape, x, y } of scene.parts.values()) {
-    const at = { x: x + shape.width, y: y - 4 };
+    const at = { x: x + shape.width, y: y - 4, align: "end" } as const;
     const relay = readings.relays.get(part.id);
     if (relay) tags.push({ ...at, word: relay.pulled ? "pulled" : "released", on: relay.pulled });
     const awake = part.kind === "module" ? readings.awake.get(part.id) : undefined;
     if (awake !== undefined) tags.push({ ...at, word: awake ? "awake" : "asleep", on: awake });
     if (part.kind !== "load") continue;
     const load = readings.loads.get(`${part.id}#1`);
-    if (load) tags.push({ ...at, word: load.works ? "on" : "off", on: load.works });
+    if (!load) continue;
+    const rightwards = shape.ports[0]?.side === "left";
+    tags.push({
+      x: rightwards ? x + shape.width + BELOW : x - BELOW,
+      y: y + shape.height / 2 + 4,
+      align: rightwards ? "start" : "end",
+      word: load.works ? "on" : "off",
+      on: load.works,
+    });
   }
   return tags;
 }
