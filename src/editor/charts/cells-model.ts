@@ -32,7 +32,7 @@ export function labelCell(lead: Lead): RowCell {
     key: "label",
     name: `Cavity of ${lead.name}`,
     text: lead.label ?? "",
-    hint: "none",
+    hint: "–",
     read: (typed) => took({ label: typed.trim() === "" ? null : typed.trim().slice(0, 400) }),
   };
 }
