@@ -11,6 +11,7 @@ import { SizesPage } from "./sizes-page.tsx";
 import { StateFields } from "./state-fields.tsx";
 import { WhatIfs } from "./what-if.tsx";
 import { WholePage } from "./whole-page.tsx";
+import "../../inspector/inspector.css";
 import "./figures-panel.css";
 
 const PAGES: readonly (readonly [PanelPage, string])[] = [

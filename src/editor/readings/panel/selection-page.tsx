@@ -4,6 +4,7 @@ import { useEditor } from "../../state/use-editor.ts";
 import { Assumptions } from "./assumptions.tsx";
 import { Basis } from "./basis.tsx";
 import { Budgets } from "./budget.tsx";
+import { ChannelsOf } from "./channel.tsx";
 import { ContactTable } from "./contact-table.tsx";
 import { Disclosure } from "./disclosure.tsx";
 import { FigureGroups } from "./figure-rows.tsx";
@@ -23,6 +24,7 @@ export function SelectionPage({ readings }: { readonly readings: Readings }) {
       <h2>{titleOfSubject(harness, subject)}</h2>
       {groups.length === 0 && <p className="figures-quiet">{EMPTY[subject.kind]}</p>}
       <FigureGroups groups={groups} />
+      {subject.kind === "part" && subject.part.kind === "speaker" && <ChannelsOf speaker={subject.part} />}
       <Budgets readings={readings} subject={subject} />
       {subject.kind === "part" && <ContactTable readings={readings} part={subject.part} />}
       {subject.kind === "harness" && <Warnings readings={readings} />}

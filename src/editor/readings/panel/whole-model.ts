@@ -115,40 +115,43 @@ function standbyView(harness: Harness, traced: Traced): WholeView["standby"] {
   };
 }
 
-function channelRows(harness: Harness, traced: Traced): readonly ChannelRow[] {
-  return channelsOf(harness, traced).map((channel): ChannelRow => {
-    const { load } = channel;
-    const lines: FigureLine[] = [];
-    if (load) {
-      lines.push({ id: "seen", name: "Impedance it sees", answer: load.seen, remark: load.why });
-      if (load.eachHalf) lines.push({ id: "half", name: "Each half of the bridge", answer: load.eachHalf });
-    } else {
-      const unknown = `No speaker hangs between the two leads of ${channel.name}.`;
-      lines.push({ id: "seen", name: "Impedance it sees", answer: { unknown } });
-    }
-    for (const { speaker, loss, power } of channel.speakers) {
-      const { designation } = harness.parts[speaker]!;
-      lines.push(
-        { id: `${speaker} loss`, name: `Left in the wire of ${designation}`, answer: loss.inWire },
-        { id: `${speaker} level`, name: `Quieter by, at ${designation}`, answer: loss.level },
-        { id: `${speaker} power`, name: `Power at ${designation}`, answer: power },
-      );
-    }
-    const reversed = channel.speakers.filter((one) => one.reversed);
-    return {
-      id: `${channel.plus.part}#${channel.plus.contact}`,
-      name: channel.name,
-      about: [channel.plus],
-      lines,
-      polarity:
-        channel.speakers.length === 0
-          ? ""
-          : reversed.length === 0
-            ? "Plus on plus."
-            : `Reversed: ${reversed.map(({ speaker }) => harness.parts[speaker]!.designation).join(", ")}.`,
-      trouble: channel.trouble,
-    };
-  });
+/** What each speaker channel sees; those of one speaker where it is named. */
+export function channelRows(harness: Harness, traced: Traced, only?: PartId): readonly ChannelRow[] {
+  return channelsOf(harness, traced)
+    .filter(({ speakers }) => only === undefined || speakers.some(({ speaker }) => speaker === only))
+    .map((channel): ChannelRow => {
+      const { load } = channel;
+      const lines: FigureLine[] = [];
+      if (load) {
+        lines.push({ id: "seen", name: "Impedance it sees", answer: load.seen, remark: load.why });
+        if (load.eachHalf) lines.push({ id: "half", name: "Each half of the bridge", answer: load.eachHalf });
+      } else {
+        const unknown = `No speaker hangs between the two leads of ${channel.name}.`;
+        lines.push({ id: "seen", name: "Impedance it sees", answer: { unknown } });
+      }
+      for (const { speaker, loss, power } of channel.speakers) {
+        const { designation } = harness.parts[speaker]!;
+        lines.push(
+          { id: `${speaker} loss`, name: `Left in the wire of ${designation}`, answer: loss.inWire },
+          { id: `${speaker} level`, name: `Quieter by, at ${designation}`, answer: loss.level },
+          { id: `${speaker} power`, name: `Power at ${designation}`, answer: power },
+        );
+      }
+      const reversed = channel.speakers.filter((one) => one.reversed);
+      return {
+        id: `${channel.plus.part}#${channel.plus.contact}`,
+        name: channel.name,
+        about: [channel.plus],
+        lines,
+        polarity:
+          channel.speakers.length === 0
+            ? ""
+            : reversed.length === 0
+              ? "Plus on plus."
+              : `Reversed: ${reversed.map(({ speaker }) => harness.parts[speaker]!.designation).join(", ")}.`,
+        trouble: channel.trouble,
+      };
+    });
 }
 
 function bundleRow(harness: Harness, bundle: RunBundle): BundleRow {

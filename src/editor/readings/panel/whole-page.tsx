@@ -4,12 +4,13 @@ import { useEditorStore } from "../../state/use-editor.ts";
 import { goToField } from "./basis.tsx";
 import { BudgetTable } from "./budget-table.tsx";
 import { BundleView } from "./bundle-view.tsx";
+import { Channel } from "./channel.tsx";
 import { Disclosure } from "./disclosure.tsx";
 import { FigureRows, ShowLink } from "./figure-rows.tsx";
 import { LengthTables } from "./length-tables.tsx";
 import { ShortAsk } from "./short-circuit.tsx";
 import { useSurvey } from "./use-survey.ts";
-import type { ChannelRow, WholeView } from "./whole-model.ts";
+import type { WholeView } from "./whole-model.ts";
 
 /** What is to be said of the harness as a whole. */
 export function WholePage({ readings }: { readonly readings: Readings }) {
@@ -152,21 +153,5 @@ function Branches({ view }: { readonly view: WholeView }) {
         </tbody>
       </table>
     </div>
-  );
-}
-
-function Channel({ channel }: { readonly channel: ChannelRow }) {
-  return (
-    <section className="figures-group">
-      <h4>
-        <ShowLink about={channel.about}>{channel.name}</ShowLink> {channel.polarity}
-      </h4>
-      {channel.trouble.map((words) => (
-        <p key={words} className="budget-over">
-          {words}
-        </p>
-      ))}
-      <FigureRows lines={channel.lines} />
-    </section>
   );
 }
