@@ -8,6 +8,9 @@ const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: 
   check: { what: "look for faults in harness files", load: () => import("./check.ts") },
   draw: { what: "draw a harness as PDF, SVG or PNG", load: () => import("./draw.ts") },
   trace: { what: "say what a contact is joined to", load: () => import("./trace.ts") },
+  solve: { what: "say volts and amperes in a key position", load: () => import("./solve.ts") },
+  size: { what: "size wires and fuses", load: () => import("./size.ts") },
+  bundle: { what: "say how thick bundles are and what to cut", load: () => import("./bundle.ts") },
   chart: { what: "read a pinout chart", load: () => import("./chart.ts") },
   match: { what: "propose joins between two charts", load: () => import("./match.ts") },
   new: { what: "write an empty harness", load: () => import("./new.ts") },
@@ -25,6 +28,18 @@ const HELP = `Pigtail draws, checks and documents one-off wiring harnesses.
       [--tiles|--one-page] for a PDF, [--grey] for all; unless told, as the harness says.
   pigtail trace FILE CONTACT
       Says what a contact (X1.A4) is joined to and what feeds it.
+  pigtail solve FILE [--key off|accessory|run|crank] [--with WORDS] [--json | --spice]
+      Volts at every contact, current in every wire. WORDS, with commas: lights, reverse, brake, parking-brake, doors,
+      unit, switches, engine, a lamp's function (indicator-left), or a switch that is closed (S1). --json prints
+      {"contacts":{"X1.A4":{"volts"}},"wires":{"W1":{"amps","dropVolts","watts","percentOfAmpacity"}},"fuses":{…},
+      "relays":{…},"loads":{…},"sources":{…},"warnings":[{"code","message","at"}],"assumptions":[{"words","source"}]};
+      volts are null where a contact floats. --spice prints a deck for a general circuit simulator.
+  pigtail size FILE [--json] [--shrink] [-o OUT [--force]]
+      The smallest wire that bears the current and keeps the drop, in every key position, and why; fuses; volts lost on
+      the way; standby; turn-on leads; speaker channels. -o writes the harness with what was too thin put right,
+      --shrink also with what is thicker than it need be.
+  pigtail bundle FILE [--json]
+      Diameter, covering and mass of each run's bundle, and what to cut each wire to.
   pigtail chart FILE [--json] [--awg]
       Reads a pinout chart: text of any layout, CSV, a table of a page, or .xlsx. Prints the rows and what could not
       be read. --awg: bare sizes are gauges. --json prints
