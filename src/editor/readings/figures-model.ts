@@ -1,7 +1,7 @@
 import type { Readings, Volts } from "../../electrical/operate/readings.ts";
-import { contactKey, contactsOf } from "../../graph/contacts.ts";
-import type { PartId, Path, WireId } from "../../graph/harness.ts";
-import type { Scene } from "../../layout/scene.ts";
+import { contactKey, contactsOf, keyOfEnd } from "../../graph/contacts.ts";
+import type { PartId, Path, Wire, WireId } from "../../graph/harness.ts";
+import type { PlacedWire, Scene } from "../../layout/scene.ts";
 import { textWidth } from "../../layout/text/measure.ts";
 import type { Box } from "../canvas/hit-model.ts";
 import { Crossings, freePieces, type Piece, Taken } from "./free-place.ts";
@@ -32,6 +32,8 @@ export type WireFigure = {
   /** Towards greater x or y, or less; 0: no arrow. */
   readonly flow: 1 | -1 | 0;
   readonly strong: boolean;
+  /** Times its usual size: seen from afar it is written larger. */
+  readonly scale: number;
 };
 
 /** Volts beside a contact. */
@@ -60,35 +62,86 @@ const TRIES = [0.5, 0.25, 0.75, 0.1, 0.9, 0, 1];
  */
 export function wireFigures(scene: Scene, readings: Readings, overlay: Overlay): readonly WireFigure[] {
   if (overlay === "volts") return [];
-  const figures: WireFigure[] = [];
   const taken = new Taken();
   const crossings = crossingsOf(scene);
+  return figuresOf(scene, readings, overlay, 1, (placed, length) => {
+    const pieces = freePieces(placed);
+    return bestSpot(pieces, length, crossings, taken) ?? overEnd(placed.path, length, taken);
+  });
+}
+
+/**
+ * Figures for a view so far off that they have to be written larger than the drawing: only those for which there is clear
+ * room, so that none hides another wire or a part. Volts then stand in wires, for contacts are too small.
+ * @param scale how much larger than usual
+ */
+export function farFigures(
+  scene: Scene,
+  readings: Readings,
+  overlay: Overlay,
+  scale: number,
+): readonly WireFigure[] {
+  const taken = new Taken();
+  for (const { x, y, shape } of scene.parts.values()) {
+    taken.add({ x, y, width: shape.width, height: shape.height });
+  }
+  const crossings = crossingsOf(scene);
+  return figuresOf(scene, readings, overlay, scale, (placed, length) =>
+    clearSpot(freePieces({ path: placed.path, labels: [] }), length, BREAK * scale, crossings, taken),
+  );
+}
+
+/** How much larger than usual figures are written at a zoom so that they can be read; in steps, to be kept a while. */
+export function scaleAt(zoom: number): number {
+  return 2 ** (Math.ceil(4 * Math.log2(11 / FIGURE_SIZE / zoom)) / 4);
+}
+
+function figuresOf(
+  scene: Scene,
+  readings: Readings,
+  overlay: Overlay,
+  scale: number,
+  spotFor: (placed: PlacedWire, length: number) => Spot | null,
+): readonly WireFigure[] {
+  const figures: WireFigure[] = [];
   for (const placed of scene.wires.values()) {
-    const reading = readings.wires.get(placed.wire.id);
+    const { wire } = placed;
+    const reading = readings.wires.get(wire.id);
     if (!reading) continue;
-    const text = figureOf(overlay, reading);
+    const text = overlay === "volts" ? voltsOf(readings, wire) : figureOf(overlay, reading);
     if (text === "") continue;
     const strong = overlay === "load" && (reading.percentOfAmpacity ?? 0) > 100;
+    const flows = overlay === "amps" && Math.abs(reading.amps) >= NO_AMPS;
     const width = Math.ceil(textWidth(text, FIGURE_SIZE, strong ? "bold" : "regular"));
-    const length = width + 2 * PAD + (overlay === "amps" ? ARROW : 0);
-    const found =
-      bestSpot(freePieces(placed), length, crossings, taken) ?? overEnd(placed.path, length, taken);
+    const length = scale * (width + 2 * PAD + (flows ? ARROW : 0));
+    const found = spotFor(placed, length);
     if (!found) continue;
     const { piece, middle, over } = found;
-    const along = reading.amps > 0 === piece.onward;
     figures.push({
-      wire: placed.wire.id,
+      wire: wire.id,
       text,
       x: piece.upright ? piece.at : middle,
       y: piece.upright ? middle : piece.at,
       length,
       upright: piece.upright,
       over,
-      flow: overlay !== "amps" || Math.abs(reading.amps) < NO_AMPS ? 0 : along ? 1 : -1,
+      flow: !flows ? 0 : reading.amps > 0 === piece.onward ? 1 : -1,
       strong,
+      scale,
     });
   }
   return figures;
+}
+
+/** "12.4 V": the end that has more of them; "" for a wire without any. */
+function voltsOf(readings: Readings, wire: Wire): string {
+  let most = 0;
+  for (const end of wire.ends) {
+    const key = keyOfEnd(end);
+    const volts = key === null ? undefined : readings.contacts.get(key);
+    if (typeof volts === "number" && Math.abs(volts) > Math.abs(most)) most = volts;
+  }
+  return Math.abs(most) < 0.5 ? "" : `${most.toFixed(1).replace("-", "−")} V`;
 }
 
 type Spot = { readonly piece: Piece; readonly middle: number; readonly over: boolean };
@@ -113,6 +166,28 @@ function bestSpot(pieces: readonly Piece[], length: number, crossings: Crossings
   }
   if (best) taken.add(boxAt(best.piece, best.middle, length));
   return best;
+}
+
+/** The first place where nothing but the wire itself lies under a figure. */
+function clearSpot(
+  pieces: readonly Piece[],
+  length: number,
+  height: number,
+  crossings: Crossings,
+  taken: Taken,
+): Spot | null {
+  for (const piece of pieces) {
+    const room = piece.to - piece.from - length;
+    if (room < 0) break;
+    for (const share of TRIES) {
+      const middle = piece.from + share * room + length / 2;
+      const box = boxAt(piece, middle, length, height);
+      if (!taken.isFree(box) || !crossings.isClear(piece, box)) continue;
+      taken.add(box);
+      return { piece, middle, over: false };
+    }
+  }
+  return null;
 }
 
 /** Over the first or last piece of a wire, where it leaves a part. */
@@ -143,11 +218,10 @@ function overEnd(path: Path, length: number, taken: Taken): Spot | null {
   return null;
 }
 
-function boxAt({ upright, at }: Piece, middle: number, length: number): Box {
-  const [x, y, width, height] = upright
-    ? [at - BREAK / 2, middle - length / 2, BREAK, length]
-    : [middle - length / 2, at - BREAK / 2, length, BREAK];
-  return { x, y, width, height };
+function boxAt({ upright, at }: Piece, middle: number, length: number, height = BREAK): Box {
+  return upright
+    ? { x: at - height / 2, y: middle - length / 2, width: height, height: length }
+    : { x: middle - length / 2, y: at - height / 2, width: length, height };
 }
 
 const remembered = new WeakMap<Scene, Crossings>();

@@ -65,6 +65,28 @@ export class Crossings {
     }
     return count;
   }
+
+  /** Whether no wire but the one of a piece lies in a box. */
+  isClear({ upright, at }: Pick<Piece, "upright" | "at">, { x, y, width, height }: Box): boolean {
+    const clear = (
+      lines: readonly Line[],
+      own: boolean,
+      from: number,
+      to: number,
+      low: number,
+      high: number,
+    ) => {
+      for (let i = firstFrom(lines, from); i < lines.length && lines[i]!.at <= to; i++) {
+        const line = lines[i]!;
+        if (line.from < high && line.to > low && !(own && line.at === at)) return false;
+      }
+      return true;
+    };
+    return (
+      clear(this.upright, upright, x, x + width, y, y + height) &&
+      clear(this.level, !upright, y, y + height, x, x + width)
+    );
+  }
 }
 
 function firstFrom(lines: readonly Line[], at: number): number {

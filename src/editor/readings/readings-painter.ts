@@ -12,6 +12,8 @@ import {
   type ContactFigure,
   contactFigures,
   FIGURE_SIZE,
+  farFigures,
+  scaleAt,
   VOLTS_SIZE,
   type WireFigure,
   wireFigures,
@@ -96,6 +98,7 @@ export class FigurePainter extends PicturePainter {
   private figures: readonly WireFigure[] = [];
   private volts: readonly ContactFigure[] = [];
   private tags: readonly StateTag[] = [];
+  private far: { readonly scale: number; readonly figures: readonly WireFigure[] } | null = null;
   private of: Pick<Picture, "scene" | "readings" | "overlay"> | null = null;
 
   override show(picture: Picture): void {
@@ -103,6 +106,7 @@ export class FigurePainter extends PicturePainter {
     const { scene, readings, overlay } = picture;
     if (of?.scene !== scene || of.readings !== readings || of.overlay !== overlay) {
       this.of = picture;
+      this.far = null;
       this.figures = wireFigures(scene, readings, overlay);
       this.volts = overlay === "volts" ? contactFigures(scene, readings) : [];
       this.tags = stateTags(scene, readings);
@@ -112,7 +116,9 @@ export class FigurePainter extends PicturePainter {
 
   protected draw(brush: CanvasRenderingContext2D, box: Box, zoom: number): void {
     const { picture } = this;
-    if (!picture || zoom < NEAR) return;
+    if (!picture) return;
+    const near = zoom >= NEAR;
+    const figures = near ? this.figures : this.figuresFrom(zoom);
     const { theme, lifted } = picture;
     const ink = resolveInk("ink", theme) ?? "";
     const paper = resolveInk("paper", theme) ?? "";
@@ -121,11 +127,13 @@ export class FigurePainter extends PicturePainter {
     brush.textBaseline = "alphabetic";
     const seen = ({ x, y }: { readonly x: number; readonly y: number }) =>
       x >= box.x - 80 && y >= box.y - 80 && x <= box.x + box.width + 80 && y <= box.y + box.height + 80;
-    for (const figure of this.figures) {
+    for (const figure of figures) {
       if (!seen(figure)) continue;
       brush.globalAlpha = lifted && !lifted.wires.has(figure.wire) ? STEPPED_BACK : 1;
       drawFigure(brush, figure, ink, paper);
     }
+    brush.globalAlpha = 1;
+    if (!near) return;
     for (const figure of this.volts) {
       if (!seen(figure)) continue;
       brush.globalAlpha = lifted && !lifted.parts.has(figure.part) ? STEPPED_BACK : 1;
@@ -135,15 +143,29 @@ export class FigurePainter extends PicturePainter {
     for (const tag of this.tags) if (seen(tag)) drawTag(brush, tag, tag.on ? ink : quiet);
     brush.globalAlpha = 1;
   }
+
+  private figuresFrom(zoom: number): readonly WireFigure[] {
+    if (!this.picture || zoom < FARTHEST) return [];
+    const scale = scaleAt(zoom);
+    if (this.far?.scale !== scale) {
+      const { scene, readings, overlay } = this.picture;
+      this.far = { scale, figures: farFigures(scene, readings, overlay, scale) };
+    }
+    return this.far.figures;
+  }
 }
 
+/** Below this zoom a figure has room in hardly any wire. */
+const FARTHEST = 0.12;
 const PAD = 3;
 const HEAD = 3.2;
 
 function drawFigure(brush: CanvasRenderingContext2D, figure: WireFigure, ink: string, paper: string): void {
-  const { text, x, y, length, upright, over, flow, strong } = figure;
+  const { text, x, y, upright, over, flow, strong, scale } = figure;
+  const length = figure.length / scale;
   brush.save();
   brush.translate(x, y);
+  brush.scale(scale, scale);
   if (upright) brush.rotate(-Math.PI / 2);
   if (!over) {
     brush.fillStyle = paper;
