@@ -49,7 +49,10 @@ export function shortAt(readings: Readings, contact: ContactKey): ShortCircuit |
   const path = pathOf(shorted, contact);
   const giver = path?.source ? built.givers.find((one) => one.key === path.source) : undefined;
   const source = giver ? built.circuit.elements[giver.element] : undefined;
-  if (!path || path.amps < 1e-3 || source?.kind !== "supply") {
+  // On the way back the frame is touched already: the load's own current only finds a shorter way.
+  const before_V = readings.contacts.get(contact);
+  const isAtGround = typeof before_V === "number" && Math.abs(before_V) < GROUND_SHARE * built.nominal_V;
+  if (!path || isAtGround || path.amps < 1e-3 || source?.kind !== "supply") {
     return {
       current: { unknown: `${name} is not live in this state` },
       fuse: null,
@@ -73,6 +76,9 @@ export function shortAt(readings: Readings, contact: ContactKey): ShortCircuit |
     words: `${name} touching the frame: ${amps}; ${say(verdict, fuse?.name, wires)}`,
   };
 }
+
+/** Of the nominal volts: what lies under it is the ground side of a load. @source common practice, no source */
+const GROUND_SHARE = 0.05;
 
 /** The same readings with the contact on the frame; the fault stands as a load of its own. */
 function touching(readings: Readings, node: number, key: ContactKey): Readings {

@@ -134,9 +134,7 @@ export function whyVolts(readings: Readings, contact: ContactKey): Answer {
   const parts = way.steps.flatMap(({ element, from, to }) => {
     const lost_V = solution.volts[from]! - solution.volts[to]!;
     if (Math.abs(lost_V) < 5e-5) return [];
-    return [
-      `${lost_V > 0 ? "−" : "+"} ${digits(Math.abs(lost_V), 3)} V in ${nameOfElement(readings, element)}`,
-    ];
+    return [`${lost_V > 0 ? "−" : "+"} ${digits(Math.abs(lost_V))} V in ${nameOfElement(readings, element)}`];
   });
   const ids = way.steps.map(({ element }) => built.owners.id[element]!);
   return {
