@@ -39,6 +39,7 @@ export default function FiguresPanel() {
   }, [editor]);
   return (
     <div className="figures">
+      <h2 className="said-only">Figures</h2>
       <p className="figures-state">
         With the key at <strong>{sayState(state, harness)}</strong>
         {busy && <span className="figures-quiet"> (being worked out)</span>}

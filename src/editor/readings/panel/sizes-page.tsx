@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from "react";
+import { memo, useEffect, useId, useRef, useState } from "react";
 import type { Edit } from "../../../graph/edits/edit.ts";
 import { useEditor, useEditorStore } from "../../state/use-editor.ts";
 import { ShowLink } from "./figure-rows.tsx";
@@ -7,7 +7,7 @@ import { type FuseRow, previewOf, scopesFor, type WireRow, withinScope } from ".
 import { useSurvey } from "./use-survey.ts";
 
 /** What each wire and fuse needs, why, and taking it: one, a way, or all. */
-export function SizesPage() {
+export const SizesPage = memo(function SizesPage() {
   const editor = useEditorStore();
   const harness = useEditor((state) => state.history.present);
   const selection = useEditor((state) => state.selection);
@@ -18,7 +18,7 @@ export function SizesPage() {
   const scopeId = useId();
   const view = answer?.sizes;
   if (answer?.problem) return <p role="alert">{answer.problem}</p>;
-  if (!view) return <p className="figures-quiet">Every state is being worked out.</p>;
+  if (!view) return <p className="figures-quiet sizes-calm">Every state is being worked out.</p>;
   const choices = scopesFor(harness, view, selection);
   const choice = choices.find(({ id }) => id === chosen) ?? choices[0]!;
   const scoped = withinScope(view, choice.scope);
@@ -73,7 +73,7 @@ export function SizesPage() {
       {scoped.fuses.length > 0 && <FuseSizes rows={scoped.fuses} busy={busy} onTake={take} />}
     </>
   );
-}
+});
 
 function sayLeft(left: number): string {
   return left === 1 ? "Show the wire that may stay" : `Show the ${left} wires that may stay`;
