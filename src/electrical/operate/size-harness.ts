@@ -1,6 +1,6 @@
 import { applyAll } from "../../graph/edits/apply.ts";
 import { type Edit, group } from "../../graph/edits/edit.ts";
-import type { Harness } from "../../graph/harness.ts";
+import type { Harness, WireId } from "../../graph/harness.ts";
 import { type Traced, trace } from "../../graph/trace.ts";
 import type { Ask } from "./circuit-of.ts";
 import { type Design, designOf } from "./design.ts";
@@ -23,7 +23,8 @@ export type HarnessSizing = {
 const MOST_ROUNDS = 4;
 
 /**
- * Sizes every wire and fuse of a harness for all that it has to bear.
+ * Sizes every wire and fuse of a harness for all that it has to bear. Fuses come first: what they lose is off the budget
+ * of the wires, and a fuse may ask for more wire than its load does.
  * @param shrink also makes wires thinner that are thicker than they need be
  */
 export function sizeHarness(
@@ -33,25 +34,24 @@ export function sizeHarness(
   shrink = false,
 ): HarnessSizing {
   const design = designOf(harness, traced, ask);
-  const wires = sizeWires(design);
-  const fuses = sizeFuses(design);
+  const first = sizeOnce(design, ask);
   const edits: Edit[] = [];
   let current = harness;
-  let now = { design, wires, fuses };
+  let now = first;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const found = [sizingEdit(current, now.wires, shrink && round === 0), fuseEdit(now.fuses)];
-    const made = found.flatMap((edit) => edit ?? []);
+    const made = [fuseEdit(now.fuses), sizingEdit(current, now.wires, shrink && round === 0)].flatMap(
+      (edit) => edit ?? [],
+    );
     const applied = made.length === 0 ? null : applyAll(current, made);
     if (!applied?.ok) break;
     edits.push(...made.flatMap((edit) => (edit.kind === "group" ? edit.edits : [edit])));
     current = applied.harness;
-    const next = designOf(current, trace(current), ask);
-    now = { design: next, wires: sizeWires(next), fuses: sizeFuses(next) };
+    now = sizeOnce(designOf(current, trace(current), ask), ask);
   }
   return {
     design,
-    wires,
-    fuses,
+    wires: first.wires,
+    fuses: first.fuses,
     branches: coordinateFuses(design),
     edit: edits.length === 0 ? null : group("size wires and fuses", lastOfEach(edits)),
     unmet: [
@@ -61,6 +61,22 @@ export function sizeHarness(
       ...now.fuses.flatMap(({ choice, why }) => (choice && !choice.ok ? [`${why}.`] : [])),
     ],
   };
+}
+
+type Sizings = Pick<HarnessSizing, "wires" | "fuses">;
+
+/** Fuses as the harness stands; wires as they must be once the fuses are right. */
+function sizeOnce(design: Design, ask: Ask): Sizings {
+  const { harness } = design;
+  const fuses = sizeFuses(design);
+  const least = new Map<WireId, number>();
+  for (const { grow } of fuses)
+    for (const { wire, area_mm2 } of grow) least.set(wire, Math.max(area_mm2, least.get(wire) ?? 0));
+  const edit = fuseEdit(fuses);
+  const ratings = edit?.kind === "group" ? edit.edits.filter(({ kind }) => kind === "change-part") : [];
+  const rated = ratings.length === 0 ? null : applyAll(harness, ratings);
+  const fused = rated?.ok ? designOf(rated.harness, trace(rated.harness), ask) : design;
+  return { wires: sizeWires(fused, undefined, least), fuses };
 }
 
 /** Of several changes of one thing the last one counts. */

@@ -4,7 +4,7 @@ import { group } from "../../graph/edits/edit.ts";
 import type { Harness, WireId } from "../../graph/harness.ts";
 import { type NotSized, type Sized, sizeWire } from "../conductor/size-wire.ts";
 import { AWG_STANDARD, METRIC_STANDARD, type StandardSize } from "../conductor/sizes.ts";
-import { isKnown } from "../figure.ts";
+import { digits, isKnown } from "../figure.ts";
 import { ampacityFor, bookOf, conditionsFor } from "./ampacity-of.ts";
 import type { Design } from "./design.ts";
 import { dropLimit, nameLoad } from "./drop.ts";
@@ -40,8 +40,13 @@ type Allowed = { readonly allowed_V: number; readonly load: ContactKey; readonly
  * A budget is shared out among the wires of a path so that least copper is used: each loses in step with its length times
  * the root of its current; what fuses, joints and switches lose is taken off first.
  * @param only these wires; all that carry current where left out
+ * @param least what the fuse before a wire asks of it, whatever its own current
  */
-export function sizeWires(design: Design, only?: readonly WireId[]): readonly WireSizing[] {
+export function sizeWires(
+  design: Design,
+  only?: readonly WireId[],
+  least?: ReadonlyMap<WireId, number>,
+): readonly WireSizing[] {
   const { harness } = design;
   const allowed = shareOut(design);
   const sizes = harness.settings.sizes === "awg" ? AWG_STANDARD : METRIC_STANDARD;
@@ -49,7 +54,7 @@ export function sizeWires(design: Design, only?: readonly WireId[]): readonly Wi
   return ids.flatMap((id) => {
     const most = design.wires.get(id);
     if (!most || (most.amps < SIGNAL_A && !only)) return [];
-    return [sizeOne(design, id, most.amps, allowed.get(id) ?? null, sizes)];
+    return [sizeOne(design, id, most.amps, allowed.get(id) ?? null, sizes, least?.get(id) ?? 0)];
   });
 }
 
@@ -59,6 +64,7 @@ function sizeOne(
   current_A: number,
   allowed: Allowed | null,
   sizes: readonly StandardSize[],
+  forFuse_mm2: number,
 ): WireSizing {
   const { harness } = design;
   const { readings } = design.wires.get(id)!;
@@ -83,7 +89,7 @@ function sizeOne(
     },
     conditions,
     sizes,
-    least_mm2: LEAST_mm2,
+    least_mm2: Math.max(LEAST_mm2, forFuse_mm2),
   });
   const area_mm2 = sized.ok ? sized.size.area_mm2 : null;
   const verdict =
@@ -99,7 +105,7 @@ function sizeOne(
     stated_mm2: stated,
     sized,
     verdict,
-    why: `${sized.why}${budget}`,
+    why: `${sized.why}${budget}${forFuse_mm2 > 0 ? `; its fuse asks for ${digits(forFuse_mm2)} mm²` : ""}`,
   };
 }
 
