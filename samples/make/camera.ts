@@ -55,8 +55,8 @@ export function reversingCamera(): Harness {
       {
         "1": "switched-feed RD 0.5 0.4A",
         "2": "ground BK 0.5",
-        "3": "camera-trigger GN 0.35",
-        "4": "illumination OG/WH 0.35",
+        "3": "camera-trigger GN 0.35 0.01A",
+        "4": "illumination OG/WH 0.35 0.02A",
         "5": "video-signal YE takes",
         "6": "video-shield BK takes",
       },

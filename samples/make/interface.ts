@@ -28,7 +28,7 @@ export function interfaceModule(): Harness {
         "4": "can-low OG/BN 0.35",
         "5": "steering-key-1 GY/YE 0.35 gives",
         "6": "sense-ground GY/BN 0.35",
-        "7": "antenna-power BU 0.5",
+        "7": "antenna-power BU 0.5 0.15A",
       },
       {
         name: "radio bay, no switched feed",
@@ -48,6 +48,7 @@ export function interfaceModule(): Harness {
       role: "interface",
       outputs: "none",
       wakes: "by-signal",
+      standby_A: 0.003,
       switches: SWITCHES.map(([label, position, wanted, meaning]) => ({ label, position, wanted, meaning })),
     })
     .receptacle(
@@ -88,7 +89,13 @@ export function interfaceModule(): Harness {
         rows: rowsOf(3, 3),
       },
     )
-    .module("A2", { name: "radio receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
+    .module("A2", {
+      name: "radio receiver",
+      role: "receiver",
+      outputs: "bridged",
+      wakes: "by-lead",
+      standby_A: 0.004,
+    })
     .receptacle(
       "X4",
       "A2",
@@ -96,7 +103,7 @@ export function interfaceModule(): Harness {
         "1": "constant-feed YE 1.5 8A",
         "2": "switched-feed RD 0.75 0.1A",
         "3": "ground BK 1.5",
-        "4": "illumination OG/WH 0.5",
+        "4": "illumination OG/WH 0.5 0.02A",
         "5": "speed PK 0.5",
         "6": "parking-brake GN/WH 0.5",
         "7": "steering-key-2 BN/YE 0.5",

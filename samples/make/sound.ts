@@ -28,7 +28,13 @@ export function amplifiedSound(): Harness {
         chart: { title: "Wren, chassis book, sheet 12", edition: "3", date: "2019-05-01", measured: true },
       },
     )
-    .module("A1", { name: "radio receiver", role: "receiver", outputs: "bridged", wakes: "by-lead" })
+    .module("A1", {
+      name: "radio receiver",
+      role: "receiver",
+      outputs: "bridged",
+      wakes: "by-lead",
+      standby_A: 0.004,
+    })
     .receptacle(
       "X2",
       "A1",
@@ -36,9 +42,9 @@ export function amplifiedSound(): Harness {
         "1": "constant-feed YE 1.5 3A",
         "2": "switched-feed RD 0.75 0.1A",
         "3": "ground BK 1.5",
-        "4": "illumination OG/WH 0.5",
+        "4": "illumination OG/WH 0.5 0.02A",
         "5": "amplifier-turn-on BU/WH 0.5 0.5A",
-        "6": "antenna-power BU 0.5 spare",
+        "6": "antenna-power BU 0.5 0.3A spare",
       },
       { name: "receiver, power", shell: "receiver 6", gender: "plug", rows: [[1, 2, 3, 4, 5, 6]] },
     )
@@ -46,11 +52,14 @@ export function amplifiedSound(): Harness {
       name: "amplifier under the bench",
       role: "amplifier",
       outputs: "bridged",
+      leastLoad_ohm: 2,
+      channelPower_W: 60,
+      standby_A: 0.001,
       wakes: "by-lead",
       rows: {
         "+12": "constant-feed 10 40A",
         GND: "ground 10",
-        REM: "amplifier-turn-on takes 0.5",
+        REM: "amplifier-turn-on takes 0.5 0.02A",
         ...Object.fromEntries(
           CHANNELS.flatMap(({ name }, index) => [
             [`IN${index + 1}`, `line-${name}-signal takes`],
@@ -65,7 +74,7 @@ export function amplifiedSound(): Harness {
         ),
       },
     })
-    .part("supply", "G1", { name: "battery", voltage_V: 12.6, capacity_Ah: 95 })
+    .part("supply", "G1", { name: "battery", voltage_V: 12.6, capacity_Ah: 95, resistance_ohm: 0.005 })
     .part("fuse", "F1", {
       name: "amplifier",
       rating_A: 40,

@@ -5,7 +5,7 @@ import { finish, titleBlock, withRun } from "./workshop.ts";
 /** Two lamps over the tail lift, worked by a switch on the dash through a relay. Terminals as DIN 72552 names them. */
 export function workLamps(): Harness {
   const build = new Build()
-    .part("supply", "G1", { name: "battery", voltage_V: 12.6, capacity_Ah: 95 })
+    .part("supply", "G1", { name: "battery", voltage_V: 12.6, capacity_Ah: 95, resistance_ohm: 0.005 })
     .part("fuse", "F1", {
       name: "lamps",
       rating_A: 15,
