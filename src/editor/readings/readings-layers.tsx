@@ -31,7 +31,9 @@ export default function ReadingsLayers(props: { readonly scene: Scene; readonly 
   if (!picture) return null;
   return (
     <>
-      <Layer picture={picture} sight={sight} painter={BandPainter} className="readings-bands" />
+      {overlay !== "volts" && (
+        <Layer picture={picture} sight={sight} painter={BandPainter} className="readings-bands" />
+      )}
       <Layer picture={picture} sight={sight} painter={FigurePainter} className="readings-figures" />
       {overlay === "amps" && <Flow picture={picture} />}
       <Warnings scene={scene} warnings={picture.readings.warnings} />
@@ -51,9 +53,18 @@ function useFading(readings: Readings | null, scene: Scene): void {
       if (standing === "floating") floating.add(wire.id);
       if (standing === "floating" || standing === "dead") wires.add(wire.id);
     }
+    const { faded } = canvas.getState();
+    // The same wires as before are not painted again.
+    if (faded && sameSet(faded.wires, wires) && sameSet(faded.floating, floating)) return;
     canvas.setState({ faded: { wires, floating } });
   }, [canvas, readings, scene]);
   useLayoutEffect(() => () => canvas.setState({ faded: null }), [canvas]);
+}
+
+function sameSet<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
+  if (a.size !== b.size) return false;
+  for (const one of a) if (!b.has(one)) return false;
+  return true;
 }
 
 type PainterClass = new (canvas: HTMLCanvasElement) => BandPainter | FigurePainter;
