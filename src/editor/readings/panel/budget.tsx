@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Readings } from "../../../electrical/operate/readings.ts";
+import { refOfKey } from "../../../graph/contacts.ts";
 import { type BudgetView, budgetsOf, budgetView } from "./budget-model.ts";
 import { FigureRows, ShowLink } from "./figure-rows.tsx";
 import type { Subject } from "./selection-model.ts";
@@ -32,7 +33,7 @@ export function Budget({ view }: { readonly view: BudgetView }) {
   return (
     <article className="budget" aria-label={`Drop to ${view.name}`}>
       <p>
-        <strong>{view.name}</strong>: {view.words}
+        <ShowLink about={[refOfKey(view.load)]}>{view.name}</ShowLink>: {view.words}
       </p>
       <Bar view={view} />
       <p className={view.within ? "figures-quiet" : "budget-over"}>{view.verdict}</p>

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Readings } from "../../../electrical/operate/readings.ts";
 import type { PartId } from "../../../graph/harness.ts";
 import { useEditorStore } from "../../state/use-editor.ts";
@@ -26,46 +27,51 @@ export function WholePage({ readings }: { readonly readings: Readings }) {
       <Disclosure name="Short circuit at a point">
         <ShortAsk readings={readings} />
       </Disclosure>
-      {view && (
-        <>
-          <Disclosure name="Drain with the key off">
-            <StandbyView standby={view.standby} />
-          </Disclosure>
-          <Disclosure name="Fuses one behind another">
-            <Branches view={view} />
-          </Disclosure>
-          <Disclosure name="Turn-on leads">
-            {view.turnOns.length === 0 ? (
-              <p className="figures-quiet">No output of the harness only says "on".</p>
-            ) : (
-              <FigureRows lines={view.turnOns} />
-            )}
-          </Disclosure>
-          <Disclosure name="Speakers">
-            {view.channels.length === 0 ? (
-              <p className="figures-quiet">No contact of the harness gives speaker level.</p>
-            ) : (
-              view.channels.map((channel) => <Channel key={channel.id} channel={channel} />)
-            )}
-          </Disclosure>
-          <Disclosure name="Bundles by run">
-            {view.bundles.length === 0 ? (
-              <p className="figures-quiet">
-                The harness has no runs yet. Add them in the details of the harness, and say in the details of
-                each wire which it follows.
-              </p>
-            ) : (
-              view.bundles.map((bundle) => <BundleView key={bundle.id} bundle={bundle} />)
-            )}
-          </Disclosure>
-          <Disclosure name="Lengths and cost">
-            <LengthTables lengths={view.lengths} />
-          </Disclosure>
-        </>
-      )}
+      {view && <Surveyed view={view} />}
     </>
   );
 }
+
+/** What no key position and no what-if changes: a moving slider does not draw it again. */
+const Surveyed = memo(function Surveyed({ view }: { readonly view: WholeView }) {
+  return (
+    <>
+      <Disclosure name="Drain with the key off">
+        <StandbyView standby={view.standby} />
+      </Disclosure>
+      <Disclosure name="Fuses one behind another">
+        <Branches view={view} />
+      </Disclosure>
+      <Disclosure name="Turn-on leads">
+        {view.turnOns.length === 0 ? (
+          <p className="figures-quiet">No output of the harness only says "on".</p>
+        ) : (
+          <FigureRows lines={view.turnOns} />
+        )}
+      </Disclosure>
+      <Disclosure name="Speakers">
+        {view.channels.length === 0 ? (
+          <p className="figures-quiet">No contact of the harness gives speaker level.</p>
+        ) : (
+          view.channels.map((channel) => <Channel key={channel.id} channel={channel} />)
+        )}
+      </Disclosure>
+      <Disclosure name="Bundles by run">
+        {view.bundles.length === 0 ? (
+          <p className="figures-quiet">
+            The harness has no runs yet. Add them in the details of the harness, and say in the details of
+            each wire which it follows.
+          </p>
+        ) : (
+          view.bundles.map((bundle) => <BundleView key={bundle.id} bundle={bundle} />)
+        )}
+      </Disclosure>
+      <Disclosure name="Lengths and cost">
+        <LengthTables lengths={view.lengths} />
+      </Disclosure>
+    </>
+  );
+});
 
 function StandbyView({ standby }: { readonly standby: WholeView["standby"] }) {
   const editor = useEditorStore();
