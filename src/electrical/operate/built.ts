@@ -2,6 +2,7 @@ import type { ContactKey } from "../../graph/contacts.ts";
 import type { PartId, WireId } from "../../graph/harness.ts";
 import type { Circuit, CircuitElement } from "../solve/circuit.ts";
 import type { Assumption } from "./assumed.ts";
+import type { Setting } from "./builder.ts";
 
 /** What an element of the circuit stands for. */
 export type Role =
@@ -87,6 +88,7 @@ export type Taker = {
 
 /** A circuit made of a harness, with the way back from every element. */
 export type Built = {
+  readonly setting: Setting;
   readonly circuit: Circuit;
   readonly owners: Owners;
   readonly choices: readonly Choice[];

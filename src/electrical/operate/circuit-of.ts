@@ -61,6 +61,7 @@ export function circuitOf(
   for (const node of mates.keys()) if (traced.wiresAt(builder.keyOf[node]!).length > 0) hasWire[node] = 1;
   addBoxes(builder, mates, hasWire);
   return {
+    setting: builder.setting,
     circuit: { nodeCount: builder.keyOf.length, ground: FRAME, elements: builder.elements },
     owners: builder.owners,
     choices: builder.choices,

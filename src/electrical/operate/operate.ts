@@ -9,6 +9,7 @@ import { type Ask, circuitOf } from "./circuit-of.ts";
 import type { KeyState } from "./key-state.ts";
 import { readParts } from "./read-parts.ts";
 import type { Readings, Volts, WireReading } from "./readings.ts";
+import { rewired } from "./rewire.ts";
 import { settleBoxes } from "./settle-boxes.ts";
 import { VoltsAt } from "./volts-at.ts";
 import { warningsOf } from "./warnings.ts";
@@ -36,7 +37,9 @@ export function operate(
   options: OperateOptions = {},
 ): Readings {
   const { before = null, ...ask } = options;
-  const first = circuitOf(harness, traced, state, ask);
+  const first =
+    (before && rewired({ ...before.solved, state: before.state }, harness, state, ask)) ??
+    circuitOf(harness, traced, state, ask);
   const usual = { ...USUAL, ...ask.usual };
   const settled = settleBoxes(first, usual.wakes * first.nominal_V, before?.solved ?? null);
   const { built, solution, prepared } = settled;

@@ -27,7 +27,10 @@ export function addWires(builder: Builder): ReadonlyMap<WireId, WireFacts> {
 
 type Growing = { -readonly [Key in keyof WireFacts]: WireFacts[Key] };
 
-function factsOf(builder: Builder, wire: Wire): Growing {
+type Noting = Pick<Builder, "setting" | "note">;
+
+/** What a wire is reckoned with; what is taken for granted of it is noted. Its place among the elements is left open. */
+export function factsOf(builder: Noting, wire: Wire): Growing {
   const { setting } = builder;
   const { usual, harness } = setting;
   const engineSpace = wire.runs.length > 0 && inEngineBay(harness, wire);
@@ -63,7 +66,7 @@ function inEngineBay(harness: Harness, wire: Wire): boolean {
   return wire.runs.some((id) => harness.runs[id]?.zone === "engine-bay");
 }
 
-function assumedArea(builder: Builder, wire: Wire): number {
+function assumedArea(builder: Noting, wire: Wire): number {
   for (const end of wire.ends) {
     const area_mm2 = cavityAt(builder.setting.harness, end)?.lead?.area_mm2;
     if (typeof area_mm2 !== "number") continue;
@@ -80,7 +83,7 @@ function cavityAt(harness: Harness, end: End): Cavity | undefined {
   return part.cavities[end.contact - 1];
 }
 
-function assumedLength(builder: Builder, wire: Wire): number {
+function assumedLength(builder: Noting, wire: Wire): number {
   const { harness, usual } = builder.setting;
   const runs_m = runsLength_m(harness, wire.runs);
   if (runs_m !== null) {
