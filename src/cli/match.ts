@@ -6,6 +6,7 @@ import { serialise } from "../graph/parse/parse.ts";
 import { arrangeInNode } from "../layout/arrange/node.ts";
 import { arrangementEdit, arrangeProblem } from "../layout/arrangement.ts";
 import type { Chart, ReadCharts } from "../match/chart.ts";
+import { cautious } from "../match/propose/cautious.ts";
 import type { Proposal } from "../match/propose/proposal.ts";
 import { propose } from "../match/propose/propose.ts";
 import { roleOf } from "../match/propose/role.ts";
@@ -109,7 +110,7 @@ function inWords({ left, right }: Charts, proposal: Proposal): string {
 }
 
 async function harnessOf(charts: Charts, proposal: Proposal): Promise<Harness> {
-  const review = acceptCertain(startReview(charts, proposal, USUAL_JOINT));
+  const review = acceptCertain(startReview(charts, cautious(proposal), USUAL_JOINT));
   const side: JobSide = roleOf(charts.left) ?? opposite(roleOf(charts.right)) ?? "vehicle";
   const ends: JobEnds = {
     left: endOf(charts.left, side, "X1"),

@@ -3,6 +3,7 @@ import type { Ready } from "../../catalogue/ready.ts";
 import type { Harness, PartId } from "../../graph/harness.ts";
 import { Names } from "../../graph/make.ts";
 import { readyChart } from "../../match/from-pinout.ts";
+import { cautious } from "../../match/propose/cautious.ts";
 import { USUAL_JOINT } from "../../match/review/joints.ts";
 import {
   EMPTY_CHART,
@@ -166,7 +167,7 @@ export function createDesk(editor: Editor, engine: Engine) {
     }
     store.setState({ proposing: true });
     try {
-      const proposal = await engine.propose(charts.left.chart, charts.right.chart);
+      const proposal = cautious(await engine.propose(charts.left.chart, charts.right.chart));
       if (job !== latest.proposal) return;
       const { review } = store.getState();
       const plain = { left: charts.left.chart, right: charts.right.chart };

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Chart } from "../../../src/match/chart.ts";
+import { cautious } from "../../../src/match/propose/cautious.ts";
 import type { Proposal } from "../../../src/match/propose/proposal.ts";
 import { propose } from "../../../src/match/propose/propose.ts";
 import { chartOf } from "../chart-of.ts";
@@ -157,6 +158,15 @@ describe("ambiguous words", () => {
     expect(proposal.joins).toEqual([]);
     expect([...proposal.ask[0]!.right].sort()).toEqual(["A", "B"]);
   });
+});
+
+test("put before a person, a power lead of open wording is a question with its likely partner", () => {
+  const proposal = match(["1 | IGN | RD", "2 | Remote | BU"], ["A | ACC | RD", "B | Amp turn-on | BU"]);
+  expect(joinsOf(proposal)).toEqual(["1=A", "2=B"]);
+  const put = cautious(proposal);
+  expect(joinsOf(put)).toEqual(["2=B"]);
+  expect(put.ask).toEqual([{ left: ["1"], right: ["A"], why: expect.stringMatching(/^probably: “IGN”/) }]);
+  expect(cautious(put)).toBe(put);
 });
 
 describe("one lead to several", () => {
