@@ -230,7 +230,8 @@ function likenessOf(cells: readonly string[]): Likeness {
   return {
     filled: cells.length,
     label: isLabel ? cells.filter(looksLikeLabel).length / cells.length : 0,
-    colour: colourShare(said),
+    // A, B, C … in one column are labels, whatever colours the letters are elsewhere.
+    colour: isLabel && cells.every((cell) => /^[a-z]$/i.test(labelCell(cell))) ? 0 : colourShare(said),
     size: share(looksLikeSize),
     current: share(
       (cell) => findCurrent(cell) !== null && /^\D*[\d.,]+\s*m?a/i.test(cell) && cell.length < 16,

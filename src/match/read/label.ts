@@ -53,7 +53,8 @@ function reader(pattern: RegExp, group: number, isFree: boolean): Labeller {
   };
 }
 
-function isQuantity(code: string, after: string): boolean {
+/** "12 V", "7-way": a figure that counts or measures, and no label. */
+export function isQuantity(code: string, after: string): boolean {
   if (/^\d+[vwx]$/.test(code) || /^0[.]\d/.test(code)) return true;
   return /^\d+([.]\d+)?$/.test(code) && UNIT.test(after);
 }
@@ -148,7 +149,7 @@ function isAlphabet(letters: ReadonlySet<string>): boolean {
 }
 
 const WORD_FIRST = new RegExp(
-  `^(?:(?:(?:${WORDS}|${DOUBTFUL})(?![a-z])|pin|cav|pos|way)\\.?${NUMBER_WORD}[.:#=_\\s-]*|#\\s*)(?=[\\w])`,
+  `^(?:(?:(?:${WORDS})(?![a-z])|(?:${DOUBTFUL})(?![a-z\\d])|(?:nr|no|n[°º]|pin|cav|pos|way)(?![a-z]))\\.?${NUMBER_WORD}[.:#=_\\s-]*|#\\s*)(?=[\\w])`,
 );
 
 /** A cell of a label column as the housing prints it: without "pin", brackets, or a closing mark. */

@@ -4,7 +4,7 @@ import { bareSize_mm2, type Found, findCurrent, findFuse, findSize } from "./fig
 import { fold, squeeze } from "./fold.ts";
 import { readHead } from "./heads.ts";
 import type { Labeller } from "./label.ts";
-import { colourSpanOf, functionReading } from "./words.ts";
+import { colourSpanOf, coloursOf, functionReading } from "./words.ts";
 
 /** What a wording gave up, and what was left of it. */
 export type Mined = {
@@ -94,16 +94,18 @@ export function mine(
 /** Where the lines of a chart have their colours, next to the label or last: letters are read only where they stand so. */
 export type Place = "first" | "last";
 
-const LETTERS = "[a-z]{1,4}(?:\\s?[-/.]\\s?[a-z]{1,4})?";
-const FIRST = new RegExp(`^[\\s\\ufdd0,;:|=.–-]*(${LETTERS})(?=[\\s,;:|=\\ufdd0])`, "i");
-const LAST = new RegExp(`(?<=[\\s,;:|=(\\ufdd0])(${LETTERS})[\\s)\\ufdd0]*$`, "i");
+const LETTERS = "[a-z]{1,4}(?:\\s?[-/.]\\s?[a-z]{1,4})?|\\p{L}{5,12}";
+const FIRST = new RegExp(`^[\\s\\ufdd0,;:|=.–-]*(${LETTERS})(?=[\\s,;:|=\\ufdd0])`, "iu");
+const LAST = new RegExp(`(?<=[\\s,;:|=(\\ufdd0])(${LETTERS})[\\s)\\ufdd0]*$`, "iu");
 
-/** The word that stands in the place of the colour, if it is as short as letters of colours are. */
+/** The word that stands in the place of the colour, if it is as short as letters of colours are, or is one. */
 export function placedColour(text: string, place: Place): Span | null {
   const match = (place === "first" ? FIRST : LAST).exec(text);
   if (!match) return null;
-  const start = match.index + match[0].indexOf(match[1]!);
-  return { start, end: start + match[1]!.length };
+  const word = match[1]!;
+  const start = match.index + match[0].indexOf(word);
+  if (/^\p{L}{5,}$/u.test(word) && !coloursOf([word])[0]) return null;
+  return { start, end: start + word.length };
 }
 
 type Span = { readonly start: number; readonly end: number };
@@ -149,7 +151,9 @@ function sizeBeside(text: string, start: number, end: number): Found | null {
     /^[\s,/]+(\d{1,2})(?=\s*(?:[)\]]|$))/.exec(text.slice(end));
   const behind = after ? bareSize_mm2(after[1]!) : null;
   if (after && behind !== null) return { value: behind, start, end: end + after[0].length };
-  const before = /(?<=^|[\s(,;\ufdd0])#?(\d{1,2}(?:[.,]\d{1,2})?)[\s,/-]+$/.exec(text.slice(0, start));
+  const before =
+    /(?<=^|[\s(,;\ufdd0])#?(\d{1,2}[.,]\d{1,2})[\s,/-]+$/.exec(text.slice(0, start)) ??
+    /(?<=^|[\s(,;\ufdd0])#?(\d{1,2})[\s,/]+$/.exec(text.slice(0, start));
   const ahead = before ? bareSize_mm2(before[1]!) : null;
   return before && ahead !== null ? { value: ahead, start: before.index, end } : null;
 }

@@ -6,6 +6,7 @@ import { decideLabels, type Labeller, looksLikeLabel } from "./label.ts";
 import { mine, type Place, placedColour } from "./mine.ts";
 import { isHeading, isPageNumber, isProse } from "./notes.ts";
 import { type Manner, readRow } from "./read-row.ts";
+import { withoutRowWord } from "./row-word.ts";
 import { type Grid, isRule, type Row } from "./split.ts";
 import { saysUnused } from "./unused.ts";
 import { colourSpanOf, coloursOf } from "./words.ts";
@@ -27,7 +28,8 @@ export type ReadGrid = {
 type Section = { readonly head: Row | null; readonly rows: readonly Row[] };
 
 /** Reads the rows of one chart. Every row gets its fate, in the order of the source. */
-export function readGrid(grid: Grid, options: GridOptions): ReadGrid {
+export function readGrid(given: Grid, options: GridOptions): ReadGrid {
+  const grid = options.columns === null ? withoutRowWord(given) : given;
   const isWhole = grid.kind === "line";
   const sections = sectionsOf(grid, isWhole);
   const rows: Reckoned[] = [];

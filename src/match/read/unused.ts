@@ -8,7 +8,7 @@ nicht belegt|unbelegt|nicht benutzt|unbenutzt|nicht verwendet|nicht angeschlosse
 ohne funktion|keine funktion|offen|
 non utilise|non utilisee|inutilise|inutilisee|non connecte|non connectee|non affecte|non affectee|libre|vide|non cable|neant|
 no usado|no utilizado|sin uso|no conectado|sin conexion|vacio|sin conectar|no asignado|reservado|
-non usato|non utilizzato|inutilizzato|libero|vuoto|non collegato|non connesso|riservato|
+non usato|non utilizzato|inutilizzato|libero|vuoto|vuota|libera|non collegato|non connesso|riservato|
 niet gebruikt|ongebruikt|niet aangesloten|niet verbonden|vrij|leeg|niet in gebruik|gereserveerd|
 nieuzywany|nie uzywany|nieuzywane|niewykorzystany|niepodlaczony|nie podlaczony|niepodlaczone|wolny|wolne|pusty|puste|brak|
 rezerwa|zarezerwowany`
