@@ -75,7 +75,7 @@ export function createReckoner(startWorker: () => ReckonerWorker = startModuleWo
       if (impatient !== null) clearTimeout(impatient);
       impatient = null;
       next = null;
-      if (running) end();
+      end();
     },
   };
 }

@@ -74,6 +74,15 @@ test("when nothing is waited for any more, the worker that runs is ended", () =>
   expect(answer).not.toHaveBeenCalled();
 });
 
+test("an idle worker is ended as well", () => {
+  const { workers, start, reply } = fakeWorkers();
+  const reckoner = createReckoner(start);
+  reckoner.later(ask("run"), vi.fn());
+  reply(0, workers[0]!.sent[0]!.job);
+  reckoner.stop();
+  expect(workers[0]!.ended).toBe(true);
+});
+
 test("a worker that fails says so to who waits", () => {
   const { workers, start } = fakeWorkers();
   const reckoner = createReckoner(start);
