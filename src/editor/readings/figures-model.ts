@@ -177,10 +177,12 @@ function clearSpot(
   taken: Taken,
 ): Spot | null {
   for (const piece of pieces) {
-    const room = piece.to - piece.from - length;
+    // Some of the wire shows on each side, or it would be taken for two.
+    const from = piece.from + height;
+    const room = piece.to - height - from - length;
     if (room < 0) break;
     for (const share of TRIES) {
-      const middle = piece.from + share * room + length / 2;
+      const middle = from + share * room + length / 2;
       const box = boxAt(piece, middle, length, height);
       if (!taken.isFree(box) || !crossings.isClear(piece, box)) continue;
       taken.add(box);

@@ -224,7 +224,8 @@ describe("amplifiers at full", () => {
     parts: { ...sound.parts, [amplifier.id]: { ...amplifier, channelPower_W: 100 } },
   } as typeof sound;
   test("each channel's power over what the amplifier makes of it", () => {
-    const [[part, draw]] = [...fullDraws(powered)] as [[string, { contact: number; amps: number }]];
+    const [only] = fullDraws(powered);
+    const [part, draw] = only!;
     expect(part).toBe(amplifier.id);
     expect(draw.amps).toBeCloseTo((4 * 100) / AMPLIFIER_EFFICIENCY / 12, 9);
   });
