@@ -39,7 +39,9 @@ export const DATA: readonly WireFunction[] = [
     "can low second | canlow second | can low 2 | canlow 2 | can low comfort | canlow comfort | can low infotainment | canlow infotainment | can2 low | can low body | canlow body",
     { ...MINUS, synonyms: ["can 2 low"] },
   ),
-  define("lin", "LIN data", "data", "lin bus? data? signal? line?", { synonyms: ["lin bus"] }),
+  define("lin", "LIN data", "data", "lin bus? data? signal? line? steering? key?", {
+    synonyms: ["lin bus"],
+  }),
   define("k-line", "K line", "data", "kline data? signal? | kline diagnostics", {
     synonyms: ["k-line", "iso 9141"],
   }),

@@ -191,7 +191,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground",
     "ground",
     "ground",
-    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? return? | battery minus | minus@0.5 volts? | zerovolts | common minus | feed minus | engine ground | ground plus@0.1",
+    "ground minus? battery? chassis? feed? volts? main? return? body? common? | chassis minus? return? | battery minus | minus@0.5 volts? | zerovolts | common minus | return@0.7 contact? main? | sub ground@0.4 | feed minus | engine ground | ground plus@0.1",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -228,7 +228,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-lamps",
     "ground for lamps",
     "ground",
-    "lamp ground return? | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
+    "lamp ground return? | illumination ground@0.65 | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
     {
       ...TO_GROUND,
       din72552: "31",

@@ -6,7 +6,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "illumination",
     "illumination",
     "lighting",
-    "illumination dash? lamp? plus? feed? switch? radio? volts? position? parking? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.75 | dash illumination dimmer@0.75 | dimmer feed@0.6 | dimmer@0.6 volts? | parking lamp@0.15 | headlamp@0.1 | headlamp volts",
+    "illumination key? dash? lamp? plus? feed? switch? radio? volts? position? parking? | dash lamp | instrument illumination | instrument lamp | lamp@0.5 plus? | backlight | lamp switched feed@0.3 | illumination dimmer@0.75 | dash illumination dimmer@0.75 | dimmer feed@0.6 | dimmer@0.6 volts? | parking lamp@0.15 | headlamp@0.1 | headlamp volts",
     {
       ...SUPPLY,
       liveIn: ["lights-on"],
@@ -18,7 +18,7 @@ export const LIGHTING: readonly WireFunction[] = [
     "dimmer-return",
     "dimmer return",
     "lighting",
-    "dimmer return | dimmer minus | illumination minus | illumination ground | dimmer ground | dimmer control minus? | rheostat | dimmer@0.4 | illumination dimmer@0.25 | illumination return | dash illumination dimmer@0.25",
+    "dimmer return | dimmer minus | illumination minus | illumination ground@0.35 | dimmer ground | dimmer control minus? | rheostat | dimmer@0.4 | illumination dimmer@0.25 | illumination return | dash illumination dimmer@0.25",
     { ...TO_GROUND, synonyms: ["dimmer", "rheostat"] },
   ),
   define(

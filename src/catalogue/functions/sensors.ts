@@ -68,7 +68,7 @@ export const SENSORS: readonly WireFunction[] = [
   sensor(
     "waste-level",
     "waste-water level",
-    "waste level sensor? sender? water? tank? | waste water tank? | waste sender tank? water? | waste sensor tank? water?",
+    "waste level sensor? sender? water? tank? | waste tank float? | waste float | waste water tank? | waste sender tank? water? | waste sensor tank? water?",
     ["grey water"],
   ),
   sensor("depth-sounder", "depth sounder", "depth sensor? signal? sounder? | echo sounder"),

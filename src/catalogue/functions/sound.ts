@@ -65,8 +65,8 @@ function channelFunctions(): WireFunction[] {
           `line level ${name} ${shield}`,
           "line-level",
           shield === "signal"
-            ? `line ${ideas} plus? signal? output? input? low? level? channel? audio? | line ${ideas}@0.9 output? input? | line signal ${ideas} | ${isSub ? "sub@0.4 output? | sub line output?" : `line ${channel.split("-")[1] ?? "centre"}@0.5 plus? output?`}`
-            : `line ${ideas} minus output? | line ${ideas} shield | line ${ideas} ground output? signal? | line ${ideas}@0.1 | ${ideas} shield@0.5 | ${isSub ? "sub shield" : `line ${channel.split("-")[1] ?? "centre"} shield@0.5 | line ${channel.split("-")[1] ?? "centre"} minus@0.5`}`,
+            ? `line ${ideas} plus? signal? output? input? low? level? channel? audio? core? | line ${ideas}@0.9 output? input? | line signal ${ideas} | ${isSub ? "sub@0.4 output? | sub line output?" : `line ${channel.split("-")[1] ?? "centre"}@0.5 plus? output?`}`
+            : `line ${ideas} minus output? | line ${ideas} shield | line ${ideas} ground output? signal? | line ${ideas}@0.1 | ${ideas} shield@0.5 | ${isSub ? "sub shield | sub ground@0.6" : `line ${channel.split("-")[1] ?? "centre"} shield@0.5 | line ${channel.split("-")[1] ?? "centre"} minus@0.5`}`,
           {
             channel,
             polarity,
@@ -88,7 +88,7 @@ export const SOUND: readonly WireFunction[] = [
     "microphone-plus",
     "microphone +",
     "line-level",
-    "mic plus signal? input? | mic signal input? | mic@0.7 input? signal? phone? | mic feed",
+    "mic plus signal? input? phone? | mic signal input? | mic@0.7 input? signal? phone? | mic feed",
     {
       ...PLUS,
       givenBy: "either",
@@ -99,7 +99,7 @@ export const SOUND: readonly WireFunction[] = [
     "microphone-minus",
     "microphone −",
     "line-level",
-    "mic@0.3 | mic minus signal? input? | mic ground | mic return | mic shield@0.5",
+    "mic@0.3 | mic minus signal? input? phone? | mic ground | mic return | mic shield@0.5",
     {
       ...MINUS,
       givenBy: "either",

@@ -2,6 +2,7 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** French phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const FRENCH_PHRASES = phrasesByMeaning({
+  ignition: "coupe par contact, coupee par contact, coupe par le contact, coupee par le contact",
   "front left": "avg, av g, avant g, g av, g avant, hp avg",
   "front right": "avd, av d, avant d, d av, d avant",
   "rear left": "arg, ar g, arriere g, g ar, g arriere, arrg, arr g",
@@ -125,7 +126,8 @@ export const FRENCH_PHRASES = phrasesByMeaning({
   "aircon compressor": "compresseur clim, compresseur climatisation, embrayage clim, embrayage compresseur",
   "bilge pump": "pompe cale, pompe fond cale, pompe assechement",
   "bilge alarm": "alarme cale, alarme niveau cale",
-  "bilge blower": "ventilateur cale, extracteur cale, ventilation cale",
+  "bilge blower":
+    "ventilateur cale, extracteur cale, ventilation cale, extracteur de vapeurs, extracteur vapeurs, ventilateur de cale",
   "bilge float": "flotteur cale, contacteur cale",
   "depth sounder": "sondeur, echosondeur, sondeur profondeur",
   "rudder position": "angle barre, angle safran",

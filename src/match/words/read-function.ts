@@ -1,3 +1,4 @@
+import { functionOf } from "../../catalogue/functions.ts";
 import { terminalOf } from "../../catalogue/terminals.ts";
 import type { Idea } from "../../catalogue/words/english.ts";
 import type { Candidate, FunctionReading } from "../chart.ts";
@@ -49,7 +50,7 @@ function read(plain: string): FunctionReading {
 
 /** A text that is a terminal number of DIN 72552 and nothing else: "30", "+15", "Kl. 58d". */
 const BARE_TERMINAL =
-  /^(?:kl|klemme|terminal|term|borne|borna|borne|morsetto|klem|zacisk|t|din)?[.\s]*[+]?\s?(\d{2}[a-z]?|kl)$/;
+  /^(?:kl|klemme|terminal|term|borne|borna|borne|morsetto|klem|zacisk|t|din)?[.\s]*[+-]?\s?(\d{2}[a-z]?|kl)$/;
 /** A terminal number inside a text, where it is called one: "Dauerplus (Kl. 30)", "+30 battery". */
 const NAMED_TERMINAL =
   /\(?\b(?:kl|klemme|terminal|borne|borna|morsetto|klem|zacisk|din)\b[.\s]*(\d{2}[a-z]?)\b\)?|\((\d{2}[a-z]?)\)|(?<![a-z0-9])[+](15|30|58|54)\b(?!\s?v)/;
@@ -96,6 +97,7 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
   for (const idea of ideas) total += weightOf(idea) * (isGround && idea !== "ground" ? 0.3 : 1);
   const found = new Map<string, { readonly ideas: Set<Idea>; most: number; share: number }>();
   for (const pattern of fitting(ideas)) {
+    if (isOpposite(pattern.function, ideas)) continue;
     if (isGround && !SAY_RETURN.some((idea) => pattern.required.includes(idea))) continue;
     const used = [...pattern.required, ...pattern.optional.filter((idea) => ideas.has(idea))];
     const explained = weigh(used);
@@ -118,6 +120,13 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
     if (share > 0.02) weighed.push({ function: name, share });
   }
   return { coverage: Math.min(1, most / total), candidates: shares(weighed) };
+}
+
+/** A text that says minus means no plus, whatever else fits. */
+function isOpposite(name: string, ideas: ReadonlySet<Idea>): boolean {
+  if (ideas.has("plus") === ideas.has("minus")) return false;
+  const { polarity } = functionOf(name);
+  return polarity !== null && !ideas.has(polarity);
 }
 
 function merge(lists: readonly (readonly Candidate[])[]): readonly Candidate[] {

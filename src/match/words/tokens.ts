@@ -40,6 +40,7 @@ export function tokensOf(text: string): readonly string[] {
     .replace(/[,;:()[\]{}<>=*!?|\\^~#@%$]/g, " ")
     // Between blanks or at the end it is a polarity, after a blank and before a word it parts words.
     .replace(/(^|\s)-(?=[a-z])/g, " ")
+    .replace(/\s-\s+(?=[a-z0-9])/g, " ")
     .replace(/([a-z0-9])([+-])(?=\s|$|\/)/g, "$1$2 ")
     .trim();
   return plain.split(/\s+/).filter((word) => word !== "");

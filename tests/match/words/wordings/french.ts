@@ -99,7 +99,6 @@ navigation-lights: Feux de navigation
 export const FRENCH_OPEN = `
 ignition-feed: + après contact | +APC | Alim. radio après contact
 ground: MAS
-waste-level: Réservoir eaux grises
 dimmer-return: Variateur d'éclairage
 video-signal: Caméra de recul signal
 line-subwoofer-signal: Sortie subwoofer
