@@ -1,8 +1,9 @@
 import type { ReadCharts } from "./chart.ts";
 import { type Assembled, assemble } from "./read/assemble.ts";
+import { withoutMarkup } from "./read/entities.ts";
 import { squeeze } from "./read/fold.ts";
 import type { ChartColumn } from "./read/heads.ts";
-import { isHtml, readHtml } from "./read/html.ts";
+import { isHtml, isMarkedUp, linesOfPage, readHtml } from "./read/html.ts";
 import { LONGEST_LINE, MOST_ROWS, sourceLines } from "./read/lines.ts";
 import { isOneChart, together } from "./read/one-chart.ts";
 import { type ReadGrid, readGrid } from "./read/read-grid.ts";
@@ -102,7 +103,15 @@ function gridsOf(given: string): { readonly grids: readonly Grid[]; readonly rem
       remarks: [...remarks, ...cutRemark(page.rows)],
     };
   }
-  return { grids: waysToSplit(unfold(lines)), remarks };
+  if (isMarkedUp(text.slice(0, 100_000))) {
+    const page = linesOfPage(text.slice(0, 600_000), MOST_ROWS);
+    return {
+      grids: waysToSplit(unfold(page.slice(0, MOST_ROWS))),
+      remarks: [...remarks, ...cutRemark(page)],
+    };
+  }
+  const bare = lines.map(({ line, text: words }) => ({ line, text: withoutMarkup(words) }));
+  return { grids: waysToSplit(unfold(bare.filter(({ text: words }) => /\S/.test(words)))), remarks };
 }
 
 function cutRemark(rows: readonly unknown[]): readonly string[] {

@@ -1,60 +1,26 @@
+import { decodeEntities as decode } from "./entities.ts";
 import { squeeze } from "./fold.ts";
+import type { Line } from "./lines.ts";
 import type { Grid, Row } from "./split.ts";
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  amp: "&",
-  lt: "<",
-  gt: ">",
-  quot: '"',
-  apos: "'",
-  nbsp: " ",
-  ndash: "–",
-  mdash: "—",
-  minus: "−",
-  plus: "+",
-  deg: "°",
-  sup2: "²",
-  auml: "ä",
-  ouml: "ö",
-  uuml: "ü",
-  Auml: "Ä",
-  Ouml: "Ö",
-  Uuml: "Ü",
-  szlig: "ß",
-  eacute: "é",
-  egrave: "è",
-  ecirc: "ê",
-  agrave: "à",
-  ccedil: "ç",
-  ntilde: "ñ",
-  aacute: "á",
-  iacute: "í",
-  oacute: "ó",
-  uacute: "ú",
-  rarr: "→",
-  larr: "←",
-  harr: "↔",
-  frac12: "½",
-  middot: "·",
-  bull: "•",
-  times: "×",
-  micro: "µ",
-  ohm: "Ω",
-};
-
-function decode(text: string): string {
-  return text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|([a-z\d]{2,8}));/gi, (whole, decimal, hex, name) => {
-    if (name !== undefined) return Object.hasOwn(ENTITIES, name) ? ENTITIES[name]! : whole;
-    const code = decimal !== undefined ? Number(decimal) : Number.parseInt(hex, 16);
-    return code > 0 && code <= 0x10ffff && (code < 0xd800 || code > 0xdfff)
-      ? String.fromCodePoint(code)
-      : whole;
-  });
-}
 
 /** True where a text is the source of a page with a table in it. */
 export function isHtml(text: string): boolean {
   return /<tr[\s>]/i.test(text) && /<t[dh][\s>]/i.test(text);
+}
+
+/** The tags that begin a line of a page. */
+const BLOCKS = "br|p|div|h[1-6]|li|ul|ol|dl|dt|dd|caption|section|article|header|footer|blockquote|hr";
+const BLOCK = new RegExp(`^(?:${BLOCKS})$`);
+const BLOCK_TAGS = new RegExp(`<\\/?(?:${BLOCKS})(?:\\s[^<>]*)?\\/?>`, "gi");
+
+/** True where a text is the source of a page that has its rows as a list or as paragraphs, and no table. */
+export function isMarkedUp(text: string): boolean {
+  return (text.match(BLOCK_TAGS)?.length ?? 0) >= 2;
+}
+
+/** The lines of such a page; "dt" and "dd" are one line. */
+export function linesOfPage(source: string, most: number): readonly Line[] {
+  return readHtml(source, most).rows.map(({ line, source: text }) => ({ line, text }));
 }
 
 const MOST_CELLS = 60;
@@ -71,6 +37,7 @@ export function readHtml(source: string, mostRows: number): Grid {
   let next = source.indexOf("\n");
   let text = "";
   let textLine = 0;
+  let isVerbatim = false;
   let cells: string[] | null = null;
   let cell: { span: number; down: number } | null = null;
   let open: { line: number } | null = null;
@@ -80,10 +47,8 @@ export function readHtml(source: string, mostRows: number): Grid {
     return line;
   };
   const flush = () => {
-    for (const part of text.split("\n")) {
-      const words = squeeze(decode(part).normalize("NFC"));
-      if (words !== "") rows.push({ line: textLine || 1, source: words, cells: [words], isIndented: false });
-    }
+    const words = squeeze(decode(text).normalize("NFC"));
+    if (words !== "") rows.push({ line: textLine || 1, source: words, cells: [words], isIndented: false });
     text = "";
   };
   const carry = () => {
@@ -134,7 +99,14 @@ export function readHtml(source: string, mostRows: number): Grid {
       flush();
       if (!closes && cells && cells.length < MOST_CELLS)
         cell = { span: attribute(tag[4]!, "colspan"), down: attribute(tag[4]!, "rowspan") };
-    } else if (/^(?:br|p|div|h[1-6]|li|ul|caption)$/.test(name)) text += cell ? " " : "\n";
+    } else if (name === "dd" && !closes && !cell && text.trim() !== "")
+      text = `${text.trim().replace(/:$/, "")}: `;
+    else if (name === "dt" && closes) continue;
+    else if (name === "pre") isVerbatim = !closes;
+    else if (BLOCK.test(name)) {
+      if (cell) text += " ";
+      else flush();
+    }
   }
   addText(source.slice(at), at);
   if (cells) closeRow();
@@ -143,6 +115,14 @@ export function readHtml(source: string, mostRows: number): Grid {
 
   function addText(part: string, from: number): void {
     if (part === "") return;
+    if (isVerbatim && !cell) {
+      for (const [index, words] of part.split("\n").entries()) {
+        if (index > 0) flush();
+        if (/\S/.test(words) && text.trim() === "") textLine = lineAt(from) + index;
+        text += words;
+      }
+      return;
+    }
     if (/\S/.test(part) && text.trim() === "") textLine = lineAt(from + part.search(/\S/));
     text += cell ? part : part.replace(/\s+/g, " ");
   }

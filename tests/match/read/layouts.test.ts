@@ -102,7 +102,7 @@ test("the source of a page: entities, cells over several rows, no markup in the 
 <tr><td>3</td><td>vert/blanc</td><td>Feu&nbsp;stop</td></tr></table></body></html>`);
   expect(chart.title).toBe("Faisceau");
   expect(chart.leads.map(told)).toEqual(["1 ground BK", "2 ground BK", "3 stop-lamp GN/WH"]);
-  expect(chart.leads.map(({ text }) => text)).toEqual(["Masse", "Masse <ch&acirc;ssis>", "Feu stop"]);
+  expect(chart.leads.map(({ text }) => text)).toEqual(["Masse", "Masse <châssis>", "Feu stop"]);
 });
 
 test("one line that tells several cavities", () => {
@@ -191,4 +191,43 @@ test("rows of a sheet: lines are its rows, and a running number is no label wher
     "A3 amplifier-turn-on BU/WH 0.5mm² 0.2A gives",
   ]);
   expect(chart.leads.map(({ line }) => line)).toEqual([4, 5, 6]);
+});
+
+describe("the source of a page without a table", () => {
+  const rows = ["1 illumination BK", "2 horn WH", "3 ground BN"];
+  test.each([
+    [
+      "a list",
+      '<div class="red">Lift</div>\n<ul>\n<li>1 - Black - &Eacute;clairage</li>\n<li id="green">2 - <b>White</b> - Horn</li>\n<li>3 - Brown - Ground</li>\n</ul>',
+    ],
+    ["paragraphs", "<p>1: &Eacute;clairage (noir)</p><p>2: klaxon (blanc)</p><p>3: masse (marron)</p>"],
+    ["broken lines", "1 black lighting<br>2 white horn<br/>3 brown ground"],
+    [
+      "terms and what they mean",
+      "<dl><dt>1</dt><dd>black – lighting</dd><dt>2:</dt><dd>white – horn</dd><dt>3</dt><dd>brown – ground</dd></dl>",
+    ],
+    [
+      "tags left in text",
+      "1 | <span style='color:red'>black</span> | &eacute;clairage\n2 | white | <b>horn</b>\n3 | brown | masse",
+    ],
+    ["as written", "<div>Loom</div><pre>\n1  black   lighting\n2  white   horn\n3  brown   ground\n</pre>"],
+  ])("%s", (_name, text) => {
+    const chart = oneChart(text);
+    expect(chart.leads.map(told)).toEqual(rows);
+    expect(JSON.stringify(chart)).not.toMatch(/[<>]/);
+  });
+
+  test("every line of a list keeps its line number", () => {
+    const chart = oneChart(
+      "<ul>\n<li>1 black ground</li>\n\n<li>2 white horn</li></ul>\n<p>Seen from behind.</p>",
+    );
+    expect(chart.leads.map(({ line }) => line)).toEqual([2, 4]);
+    expect(chart.notes.map(({ line }) => line)).toEqual([5]);
+  });
+});
+
+test("a colour on one line and what it is for on the next", () => {
+  const rows = ["RD constant-feed RD", "BK ground BK", "WH horn WH"];
+  expect(rowsOf("Rot\nDauerplus\nSchwarz\nMasse\nWeiß\nHorn")).toEqual(rows);
+  expect(rowsOf("Funkcja\nKolor\nstałe zasilanie\nczerwony\nmasa\nczarny\nklakson\nbiały")).toEqual(rows);
 });
