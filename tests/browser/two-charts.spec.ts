@@ -1,104 +1,21 @@
-import type { Page } from "@playwright/test";
 import { strToU8, zipSync } from "fflate";
-import { type EditorPage, expect, expectAccessible, test } from "./page.ts";
+import { expect, test } from "./page.ts";
 import { textOfPdf } from "./pdf-text.ts";
+import {
+  AT_A_DESK,
+  answerAll,
+  focused,
+  Hand,
+  make,
+  pasteBoth,
+  row,
+  rows,
+  screen,
+  section,
+  side,
+} from "./two-charts.ts";
 
-test.use({
-  viewport: { width: 1400, height: 900 },
-  permissions: ["clipboard-read", "clipboard-write"],
-});
-
-/** The radio plug of the mobile library's van, as its fitter noted it. */
-const VAN = `Radio plug of the step van Wren
-Pin\tFunction\tColour\tmm2
-1\tBattery, always on\tRD\t1.5
-2\tIgnition switched, accessory\tYE\t0.75
-3\tGround\tBK\t1.5
-4\tInstrument lighting\tOG\t0.5
-5\tAerial motor\tBU\t0.5
-6\tVehicle speed\tPK\t0.5
-7\tReversing lamp\tGN/WH\t0.5
-8\tSpeaker front left +\tWH\t0.75
-9\tSpeaker front left -\tWH/BK\t0.75
-10\tSpeaker front right +\tGY\t0.75
-11\tSpeaker front right -\tGY/BK\t0.75
-12\tSpeaker rear left +\tGN\t0.75
-13\tSpeaker rear left -\tGN/BK\t0.75
-14\tSpeaker rear right +\tVT\t0.75
-15\tSpeaker rear right -\tVT/BK\t0.75
-16\tRemote\tBN\t0.5
-`;
-
-/** What came with the receiver: flying leads, named by their colours alone. */
-const RECEIVER = `Receiver lead set
-yellow - memory, constant 12 V
-red - ignition
-black - ground
-orange/white - illumination
-blue - power antenna
-blue/white - amplifier turn-on
-violet/white - reverse
-white - front left +
-white/black - front left -
-gray - front right +
-gray/black - front right -
-green - rear left +
-green/black - rear left -
-violet - rear right +
-violet/black - rear right -
-brown - phone mute
-`;
-
-/** Counts what a person does: every click, every press of a key, every paste. */
-class Hand {
-  count = 0;
-
-  constructor(private readonly page: Page) {}
-
-  async click(name: string | RegExp): Promise<void> {
-    this.count++;
-    await this.page.getByRole("button", { name }).click();
-  }
-
-  async press(keys: string): Promise<void> {
-    this.count++;
-    await this.page.keyboard.press(keys);
-  }
-
-  async paste(text: string): Promise<void> {
-    this.count++;
-    await this.page.evaluate((words) => navigator.clipboard.writeText(words), text);
-    await this.page.keyboard.press("Control+v");
-  }
-}
-
-const screen = (editor: EditorPage) => editor.dialog("Join two charts");
-const side = (editor: EditorPage, name: string) => screen(editor).getByRole("region", { name, exact: true });
-const rows = (editor: EditorPage, name: string) => side(editor, name).getByRole("table").getByRole("row");
-const section = (editor: EditorPage, name: RegExp) => screen(editor).getByRole("region", { name });
-const row = (editor: EditorPage, name: RegExp) => screen(editor).getByRole("group", { name });
-const make = (editor: EditorPage) => screen(editor).getByRole("button", { name: /^(Make|Put down)/ });
-const focused = (editor: EditorPage) => editor.page.locator(":focus");
-
-/** Opens the screen and pastes both charts; the focus goes from one empty field to the next by itself. */
-async function pasteBoth(editor: EditorPage, hand: Hand, left = VAN, right = RECEIVER): Promise<void> {
-  await expect(side(editor, "The vehicle").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
-  await hand.paste(left);
-  await expect(side(editor, "The new unit").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
-  await hand.paste(right);
-  await expect(side(editor, "The vehicle")).toContainText("16 rows read");
-  await expect(side(editor, "The new unit")).toContainText("16 rows read");
-}
-
-/** Answers the question that has the focus with its first candidate, until none is left. */
-async function answerAll(editor: EditorPage, hand: Hand): Promise<void> {
-  const questions = section(editor, /^Questions/);
-  for (let left = await questions.getByRole("listitem").count(); left > 0; left--) {
-    await expect(focused(editor)).toHaveAccessibleName(/Which one\?/);
-    await hand.press("1");
-    await expect(questions.getByRole("listitem")).toHaveCount(left - 1);
-  }
-}
+test.use(AT_A_DESK);
 
 test("two charts of 16 leads become a checked and drawn harness in at most 12 actions; undone in one", async ({
   editor,
@@ -297,33 +214,6 @@ test("rows and lines are mended in place, and decisions follow", async ({ editor
   await expect(row(editor, /^vehicle 3 .*new unit BK .*Accepted/)).toBeVisible();
 });
 
-test("markup in a chart stays text, and a paste of ten megabytes is answered", async ({ editor }) => {
-  const { page } = editor;
-  const hand = new Hand(page);
-  await editor.open();
-  await hand.click("Join two charts");
-  await expect(focused(editor)).toHaveRole("textbox");
-  await hand.paste(`1\tground <img src=x onerror="document.title='hurt'">\tBK\n2\t=cmd|' /C calc'!A0\tRD\n`);
-  await expect(side(editor, "The vehicle")).toContainText("<img src=x");
-  await expect(page).not.toHaveTitle("hurt");
-  await expect(side(editor, "The new unit").getByRole("textbox", { name: /^Paste or drop/ })).toBeFocused();
-  await page.evaluate(() => {
-    const text = Array.from(
-      { length: 250_000 },
-      (_, index) => `${index + 1}\tground wire number ${index}\tBK`,
-    ).join("\n");
-    const data = new DataTransfer();
-    data.setData("text/plain", text);
-    document.activeElement?.dispatchEvent(
-      new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }),
-    );
-  });
-  await expect(side(editor, "The new unit")).toContainText(/Only the first [\d,. ]+ (rows|lines)/, {
-    timeout: 30_000,
-  });
-  await expect(side(editor, "The new unit").getByRole("button", { name: /^Show more of/ })).toBeVisible();
-});
-
 test("one paste that holds both charts side by side fills both sides", async ({ editor }) => {
   const hand = new Hand(editor.page);
   await editor.open();
@@ -404,32 +294,3 @@ test("a spreadsheet is chosen as a file, a ready connector is taken, and the two
   await expect(editor.contact("X1.1")).toHaveAccessibleName(/constant feed.*joined by W\d+/);
   await expect(editor.contact("X2.A8")).toHaveAccessibleName(/ground.*joined by W\d+/);
 });
-
-for (const [theme, width] of [
-  ["paper", 1400],
-  ["workshop", 1400],
-  ["paper", 390],
-  ["workshop", 390],
-] as const) {
-  test(`axe finds nothing wrong with either step, ${theme}, ${width} px wide`, async ({ editor }) => {
-    test.setTimeout(90_000);
-    const { page } = editor;
-    const hand = new Hand(page);
-    await editor.open();
-    if (theme === "workshop") await editor.run("Dark: for the workshop");
-    await page.setViewportSize({ width, height: 844 });
-    await page.keyboard.press("Alt+j");
-    await expect(screen(editor)).toBeVisible();
-    await expectAccessible(page, "both fields empty");
-    await pasteBoth(editor, hand, `${VAN}\n17 ??? --\n`, RECEIVER);
-    await expectAccessible(page, "both charts read");
-    await screen(editor).getByRole("button", { name: "the mating face" }).click();
-    await hand.click("Review the joins");
-    await expect(make(editor)).toBeVisible();
-    await expectAccessible(page, "proposed");
-    await hand.click(/^Accept \d+ joins/);
-    await expectAccessible(page, "accepted");
-    const wider = await screen(editor).evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth);
-    expect(wider, "nothing is cut off at the side").toBeLessThanOrEqual(0);
-  });
-}
