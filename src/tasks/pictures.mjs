@@ -55,6 +55,65 @@ async function firstSheet(page) {
   return canvas.toBuffer("image/png");
 }
 
+/** Two charts of the mobile library: the van's radio plug, and the leads that came with the receiver. */
+const CHARTS = [
+  `Step van Wren, radio plug, seen from the wire side
+A4: +12 V constant (red, fuse 15 A)
+A7: ignition (yellow)
+A8: ground (brown)
+A5: aerial motor (green)
+A6: remote (violet)
+B3: front right + (grey)
+B4: front right - (grey/black)
+B5: front left + (white)
+B6: front left - (white/black)
+A2: mute (orange)`,
+  `colour;use
+yellow;battery, memory
+red;accessory
+black;earth
+white;FL spk +
+white/black;FL spk -
+gray;FR spk +
+gray/black;FR spk -
+blue;power antenna
+blue/white;amp turn-on`,
+];
+
+/**
+ * The review of two pasted charts.
+ * @param {import("@playwright/test").Browser} browser
+ * @param {string} address the editor's
+ */
+async function reviewOfCharts(browser, address) {
+  const context = await browser.newContext({
+    reducedMotion: "reduce",
+    serviceWorkers: "block",
+    viewport: DESK,
+    colorScheme: "light",
+    permissions: ["clipboard-read", "clipboard-write"],
+  });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.getByRole("button", { name: "Join two charts" }).click();
+  const dialog = page.getByRole("dialog", { name: "Join two charts" });
+  await dialog.getByRole("textbox").first().waitFor();
+  await page.waitForTimeout(500);
+  for (const [index, text] of CHARTS.entries()) {
+    await page.evaluate((words) => navigator.clipboard.writeText(words), text);
+    await page.keyboard.press("Control+v");
+    await dialog
+      .getByText(/rows read/)
+      .nth(index)
+      .waitFor();
+    await page.waitForTimeout(500);
+  }
+  await page.keyboard.press("Control+Enter");
+  await dialog.getByRole("button", { name: /^Accept/ }).waitFor();
+  await page.waitForTimeout(500);
+  return page.screenshot();
+}
+
 /**
  * @param {string} name
  * @param {Buffer} picture a PNG
@@ -84,6 +143,14 @@ async function makePictures() {
     put("dark", await dark.screenshot());
     const findings = await openSample(browser, address, FAULTY, { viewport: DESK, colorScheme: "light" });
     put("findings", await findings.screenshot());
+    put("charts", await reviewOfCharts(browser, address));
+    const readings = await openSample(browser, address, CLEAN, { viewport: DESK, colorScheme: "light" });
+    await readings.keyboard.press("v");
+    await readings.getByRole("radio", { name: "Run" }).check({ force: true });
+    await readings.keyboard.press("Alt+v");
+    await readings.getByText("In this state").waitFor();
+    await readings.waitForTimeout(800);
+    put("readings", await readings.screenshot());
     const phone = await openSample(browser, address, FAULTY, {
       viewport: PHONE,
       deviceScaleFactor: 2,

@@ -23,9 +23,10 @@ export function trapsOf(pair: Pair, sides: Sides): readonly string[] {
     const [means] = twin?.reading.candidates ?? [];
     if (!twin || !means || means.function === pair.function) continue;
     if (!isPower(means.function) && !isPower(pair.function)) continue;
+    const letters = writeColour(own.lead.colour);
+    const name = twin.lead.name === letters ? "" : `${twin.lead.name}, `;
     traps.push(
-      `${writeColour(own.lead.colour)} is the ${functionOf(pair.function).name} here; on the ${where} ` +
-        `${writeColour(own.lead.colour)} is ${twin.lead.name}, the ${functionOf(means.function).name}. Join by label, not by colour.`,
+      `${letters} is the ${functionOf(pair.function).name} here; on the ${where} ${letters} is ${name}the ${functionOf(means.function).name}. Join by ${twin.lead.label === null && partner.lead.label === null ? "function" : "label"}, not by colour.`,
     );
   }
   const { current_A, fuse_A } = left.lead;
