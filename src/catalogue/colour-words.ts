@@ -17,7 +17,7 @@ export const COLOUR_LANGUAGES = {
     endings: "",
     words: {
       BK: "black",
-      BN: "brown",
+      BN: "brown chocolate choc",
       RD: "red",
       OG: "orange",
       YE: "yellow",
@@ -57,7 +57,7 @@ export const COLOUR_LANGUAGES = {
     endings: "",
     words: {
       BK: "noir noire noirs noires",
-      BN: "marron marrons brun brune bruns",
+      BN: "marron marrons brun brune bruns chocolat",
       RD: "rouge rouges",
       OG: "orange oranges",
       YE: "jaune jaunes",

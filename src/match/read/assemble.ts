@@ -1,6 +1,7 @@
 import { writeColour } from "../../catalogue/colours.ts";
 import type { Colour } from "../../graph/harness.ts";
 import type { Chart, ChartLine, Lead } from "../chart.ts";
+import { hasUnknownBase, isColourless } from "./colourless.ts";
 import { directionCells } from "./direction.ts";
 import type { Draft } from "./draft.ts";
 import { labelRange } from "./label.ts";
@@ -16,9 +17,9 @@ export type Assembled = {
 };
 
 /** Makes a chart of its rows: colours read together, leads named, each once. */
-export function assemble(read: ReadGrid): Assembled {
+export function assemble(grid: ReadGrid): Assembled {
   const remarks: string[] = [];
-  const drafts = read.rows.flatMap(({ draft }) => draft ?? []).flatMap(spread);
+  const drafts = grid.rows.flatMap(({ draft }) => draft ?? []).flatMap(spread);
   const colours = coloursOf(drafts.map(({ colourText }) => colourText));
   const tracers = coloursOf(drafts.map(({ tracerText }) => tracerText));
   const directions = directionCells(drafts.map(({ directionCell }) => directionCell));
@@ -26,7 +27,8 @@ export function assemble(read: ReadGrid): Assembled {
   const isTerminals = areTerminals(drafts);
   const names = new Map(labels.flatMap((label) => (label === null ? [] : [[label, 1] as const])));
   const leads = drafts.map((draft, index): Lead => {
-    const { colour, text: colourText, left } = withTracer(draft, colours[index]!, tracers[index]!);
+    const read = hasUnknownBase(draft.colourText) ? null : colours[index]!;
+    const { colour, text: colourText, left } = withTracer(draft, read, tracers[index]!);
     const own = draft.directionCell === "" ? "unknown" : directions[index]!;
     const label = labels[index]!;
     const asTerminal = isTerminals && draft.text === "" && draft.label !== null;
@@ -50,7 +52,7 @@ export function assemble(read: ReadGrid): Assembled {
     };
   });
   const lines = (wanted: string): readonly ChartLine[] =>
-    read.rows.flatMap(({ row, fate }) =>
+    grid.rows.flatMap(({ row, fate }) =>
       fate === wanted ? [{ line: row.line, text: row.source.trim() }] : [],
     );
   const notes = lines("note");
@@ -144,7 +146,7 @@ function worthOf(chart: Chart): number {
     const isBare = lead.isUnused && lead.text === "" && lead.kept.length === 0;
     if (lead.label !== null && !isBare) worth += 1;
     if (lead.colour) worth += 1;
-    else if (lead.colourText !== "") worth -= 0.5;
+    else if (lead.colourText !== "" && !isColourless(lead.colourText)) worth -= 0.5;
     if (lead.isUnused) worth += isBare ? 0.2 : 2;
     else if (lead.reading.certain) worth += 2;
     else worth += lead.reading.candidates.length > 0 ? 1 : lead.text === "" ? -0.5 : 0;

@@ -147,6 +147,10 @@ function contradicts(role: ChartColumn, head: string, like: Likeness, cells: rea
     return like.label < 0.3 && cells.every((cell) => cell.length > 6) && like.function > 0.5;
   }
   if (role === "colour") return like.colour === 0 && like.label > 0.8;
+  // Running numbers under "fuse" name the ways of the panel.
+  if (role === "fuse") return cells.length >= 3 && cells.every((cell, index) => cell === String(index + 1));
+  // "Load" is amperes on one chart and what is fed on another.
+  if (role === "current") return like.function >= 0.5 && cells.every((cell) => ampereCell(cell) === null);
   // "Circuit", "signal" over running numbers.
   if (role === "function") return like.letters === 0 && like.function < 0.3;
   return false;
@@ -269,7 +273,7 @@ export function colourCell(text: string): string {
   const bare = rest.replace(/^[\s,;:/-]+|[\s,;:/-]+$/g, "");
   const span = bare.length > 3 && bare.length < 60 ? colourSpanOf(bare) : null;
   const around = span ? bare.slice(0, span.start) + bare.slice(span.end) : "";
-  return span && /^[\s()]*(?:wire|lead|cable|ader|draad|kabel|fil)?[\s()]*$/i.test(around)
+  return span && /^[\s()[\],;]*(?:wire|lead|cable|ader|draad|kabel|fil)?[\s()[\],;]*$/i.test(around)
     ? bare.slice(span.start, span.end)
     : bare;
 }

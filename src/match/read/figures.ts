@@ -46,7 +46,7 @@ export function bareSize_mm2(text: string): number | null {
   return isBareSize(text) ? numberOf(text) : null;
 }
 
-const AMPERES = `(${NUMBER})\\s*(m?)a(?:mp(?:s|eres?)?)?(?![\\w+/])\\.?`;
+const AMPERES = `(${NUMBER})\\s*(m?)a(?:mp(?:s|eres?)?)?(?![\\w+/]|\\s+(?:remote|rem|turn|trigger|enable|control|ctrl|wake|on|switch)(?![a-z]))\\.?`;
 const FUSE =
   "(?:fused?|fuses|sicherung(?:en)?|abgesichert|si|fusible|fusibile|zekering|bezpiecznik|protegee?|protection)";
 const LINK = "(?:\\s|[:=.,]|(?<!\\w)(?:at|by|with|mit|par|a|de|van|nr|no|max|f\\s?\\d{1,3}[a-z]?)(?!\\w))*";

@@ -29,7 +29,7 @@ const WORDS: readonly (readonly [ChartColumn, string])[] = [
   ],
   [
     "size",
-    "size gauge guage awg mm2 mm² qmm csa area sqmm section cross querschnitt ga seccion calibre sezione doorsnede przekroj diametre",
+    "size gauge guage awg mm mm2 mm² qmm mmq csa area sqmm sq section sect cross querschnitt quers ga gge swg seccion secc calibre sezione sez doorsnede przekroj diametre diameter",
   ],
   [
     "direction",
@@ -45,11 +45,11 @@ const WORDS: readonly (readonly [ChartColumn, string])[] = [
   ],
   [
     "function",
-    "function functions signal signals use purpose description desc designation assignment usage service duty circuit polarity channel funktion funktionen signale beschreibung bezeichnung belegung verwendung zweck stromkreis bedeutung aufgabe benennung polaritat fonction fonctions signaux affectation utilisation libelle polarite funcion funciones senal descripcion uso designacion circuito asignacion denominacion polaridad funzione funzioni segnale descrizione utilizzo denominazione polarita functie functies signaal omschrijving beschrijving gebruik bestemming polariteit funkcja funkcje sygnal opis przeznaczenie obwod nazwa zastosowanie what",
+    "function functions signal signals use purpose description desc designation assignment usage service duty circuit polarity channel funktion funktionen signale beschreibung bezeichnung belegung verwendung zweck stromkreis bedeutung aufgabe benennung polaritat fonction fonctions signaux affectation utilisation libelle polarite funcion funciones senal descripcion uso designacion circuito asignacion denominacion polaridad funzione funzioni segnale descrizione utilizzo denominazione polarita functie functies signaal omschrijving beschrijving gebruik bestemming polariteit funkcja funkcje sygnal opis przeznaczenie obwod nazwa zastosowanie what wat was quoi cosa verbraucher consommateur consumidor utenza verbruiker odbiornik",
   ],
   [
     "label",
-    "pin pins pin# # cavity cavities cav contact contacts kontakt kontakte kammer pinnr pin-nr kontaktnr polnr broche broches borne bornes voie voies alveole repere contacto patilla polo contatto contatti piedino cavita cavidad styk styki wyprowadzenie pool contactnr pos position positie posicion posizione pozycja steckplatz stift label platz plot way ways item lp terminal term klemme klemmen kl morsetto klem zacisk aansluiting via pol poles pole",
+    "pin pins pin# # tag tags flag flags core cores stud studs cavity cavities cav contact contacts kontakt kontakte kammer pinnr pin-nr kontaktnr polnr broche broches borne bornes voie voies alveole repere contacto patilla polo contatto contatti piedino cavita cavidad styk styki wyprowadzenie pool contactnr pos position positie posicion posizione pozycja steckplatz stift label platz plot way ways item lp terminal term klemme klemmen kl morsetto klem zacisk aansluiting via pol poles pole",
   ],
   [
     "connector",
@@ -57,12 +57,12 @@ const WORDS: readonly (readonly [ChartColumn, string])[] = [
   ],
   [
     "text",
-    "remark remarks note notes comment comments bemerkung bemerkungen hinweis anmerkung kommentar remarque remarques commentaire observation observations nota notas observaciones observacion osservazioni opmerking opmerkingen uwagi uwaga from to goes destination source nach von ziel herkunft vers destinazione voltage volts spannung tension tensione spanning napiecie level type part info",
+    "remark remarks note notes comment comments bemerkung bemerkungen hinweis anmerkung kommentar remarque remarques commentaire observation observations nota notas observaciones observacion osservazioni opmerking opmerkingen uwagi uwaga rem opm bem obs ckt from to goes destination source nach von ziel herkunft vers destinazione voltage volts spannung tension tensione spanning napiecie level type part info",
   ],
 ];
 /** Words that stand beside the others and decide nothing. */
 const BESIDE = new Set(
-  "no nr num number nummer numero numer n° nº wire wires lead leads cable cables conductor insulation base main code name names signalname ader adern leitung kabel litze fil fils hilo cavo cavi filo fili draad draden aders przewod przewodu zyla zyly kabla the of de du des del della di la le les el het van der die das au en a b max nominal abbr abbreviation id und and".split(
+  "no nr num number nummer numero numer n° nº wire wires lead leads cable cables conductor insulation base main code name names signalname ader adern leitung kabel litze fil fils hilo cavo cavi filo fili draad draden draht aders przewod przewodu zyla zyly kabla the of de du des del della di la le les el het van der die das au en a b max nominal abbr abbreviation id und and".split(
     " ",
   ),
 );

@@ -14,19 +14,19 @@ const CODE =
 const CLOSE = "[°º]?\\s*[)\\]}\"'”“»]?\\s*(?:[.:=]+(?=\\s|$|[^\\w\\s]|[a-z])|(?=[\\s,;|/)–—=\ufdd0-]|$))";
 
 const KEYWORD = new RegExp(
-  `(?<![\\w-])(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=_\\s-]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
+  `(?<![\\w-]|(?<!\\w)(?:for|fur|pour|para|per|voor|dla|of|von|van|di|de|zu)\\s)(${WORDS})\\b\\.?${NUMBER_WORD}[.:#=_\\s-]*((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
 );
 const KEYWORD_FIRST = new RegExp(
   `^[([{]?\\s*(?:(?:${WORDS}|${DOUBTFUL})\\b\\.?${NUMBER_WORD}[.:#=_\\s-]*|#\\s*)((?:${CODE}|[a-z])(?![\\w+]))${CLOSE}`,
 );
 const CODE_FIRST = new RegExp(`^[([{"'“„«]?\\s*((?:${CODE})(?![\\w+]))${CLOSE}`);
-const CODE_LAST = new RegExp(`(?:^|[\\s,;|:(\\[=>-])((?:${CODE})(?![\\w+]))\\s*[)\\]]?\\s*$`);
+const CODE_LAST = new RegExp(`(?:^|[\\s,;|:(\\[=>\ufdd0-])((?:${CODE})(?![\\w+]))\\s*[)\\]]?\\s*$`);
 const SPACED_FIRST = new RegExp(`^([a-z]\\s\\d{1,2}(?![\\w.,]))${CLOSE}`);
 const LETTER_FIRST = new RegExp(`^[([{]?\\s*([a-z](?![\\w+'’/.]\\w))${CLOSE}`);
 
 /** A number with one of these behind it is a quantity: "12 V", "7-way", "18 AWG". */
 const UNIT =
-  /^[\s-]*(?:v|volts?|a|amps?|ma|w|watts?|mm|mm2|mm²|²|awg|ga|gauge|k?ohms?|k?ω|hz|khz|mhz|kbit|%|x(?=\s?\d)|pins?|poles?|polig|pol|ways?|broches|voies|poli|polos|polige|m|cm|kg|bar|°)(?![\w])/;
+  /^[\s-]*(?:v|volts?|a|amps?(?!\s+(?:remote|rem|turn|trigger|enable|control|ctrl|wake|on|switch)(?![a-z]))|ma|w|watts?|mm|mm2|mm²|²|awg|ga|gauge|k?ohms?|k?ω|hz|khz|mhz|kbit|%|x(?=\s?\d)|pins?|poles?|polig|pol|ways?|broches|voies|poli|polos|polige|m|cm|kg|bar|°)(?![\w])/;
 
 /** A label, and what the line says without it. */
 export type Labelled = { readonly label: string; readonly rest: string };
@@ -85,7 +85,10 @@ export function decideLabels(texts: readonly string[]): Labeller | null {
     most = labels.length;
   }
   const chosen = best ?? marksIn(filled);
-  if (!chosen) return filled.some((text) => byKeyword(text)) ? byKeyword : null;
+  if (!chosen) {
+    const named = filled.filter((text) => byKeyword(text)).length;
+    return named > 0 && named >= filled.length * 0.3 ? byKeyword : null;
+  }
   const others = isTerminalSet(filled.flatMap((text) => chosen(text)?.label ?? [])) ? byLetter : null;
   return (text) => chosen(text) ?? byKeyword(text) ?? others?.(text) ?? null;
 }

@@ -1,4 +1,5 @@
 import type { Direction } from "../../graph/harness.ts";
+import { isColourless } from "./colourless.ts";
 import { findDirection } from "./direction.ts";
 import { bareSize_mm2, type Found, findCurrent, findFuse, findSize } from "./figures.ts";
 import { fold, squeeze } from "./fold.ts";
@@ -115,8 +116,7 @@ type Span = { readonly start: number; readonly end: number };
  * may be a lamp's ("white LED").
  */
 function findColour(text: string): Span | null {
-  const any = colourSpanOf(text);
-  if (!any) return null;
+  const any = withUnknownBase(text, colourSpanOf(text));
   const pieces = /[^\ufdd0()[\]{},;|:=\t]+?(?=\s+[-–—]\s|\s{2,}|[\ufdd0()[\]{},;|:=\t]|$)/g;
   let best: Span | null = null;
   for (const piece of text.matchAll(pieces)) {
@@ -124,13 +124,21 @@ function findColour(text: string): Span | null {
     const start = piece.index + lead;
     const words = piece[0].slice(lead).trimEnd();
     if (words.length < 2 || words.length > 40) continue;
-    const span = colourSpanOf(words);
+    if (!any && isColourless(words)) return { start, end: start + words.length };
+    const span = any && colourSpanOf(words);
     if (!span || !isOnlyColour(words, span)) continue;
     if (!best || span.end - span.start > best.end - best.start)
       best = { start: start + span.start, end: start + span.end };
   }
-  if (!best) return any;
+  if (!best || !any) return any;
   return any.start <= best.start && any.end >= best.end ? any : best;
+}
+
+/** "mustard/white": white is the tracer of a colour that nobody knows, and no base. */
+function withUnknownBase(text: string, span: Span | null): Span | null {
+  const before = span && /(?<![\p{L}\d/])(\p{L}{3,12})\/$/u.exec(text.slice(0, span.start));
+  if (!span || !before || functionReading(before[1]!).candidates.length > 0) return span;
+  return { start: before.index, end: span.end };
 }
 
 const WIRE_AFTER =

@@ -21,7 +21,12 @@ export function isPageNumber(text: string): boolean {
   return (
     /^(?:page|p\.|seite|s\.|pagina|pag\.|strona|str\.|sheet|blatt|feuille|hoja|foglio|blad)\s*\d{1,3}(?:\s*(?:\/|of|von|de|di|van|z|sur)\s*\d{1,3})?$/.test(
       plain,
-    ) || /^-\s?\d{1,3}\s?-$/.test(plain)
+    ) ||
+    /^-\s?\d{1,3}\s?-$/.test(plain) ||
+    // A title with the number of its page behind it.
+    /(?:page|seite|pagina|strona|sheet|blatt|feuille|hoja|foglio|blad)\s*\d{1,3}\s*(?:\/|of|von|de|sur|di|van|z)\s*\d{1,3}$/.test(
+      plain,
+    )
   );
 }
 

@@ -1,3 +1,4 @@
+import { isColourless } from "./colourless.ts";
 import { guessColumns } from "./columns.ts";
 import type { Draft, Fate } from "./draft.ts";
 import { isGaugeOnly } from "./figures.ts";
@@ -28,7 +29,8 @@ export type ReadGrid = {
 type Section = { readonly head: Row | null; readonly rows: readonly Row[] };
 
 /** Reads the rows of one chart. Every row gets its fate, in the order of the source. */
-export function readGrid(given: Grid, options: GridOptions): ReadGrid {
+export function readGrid(given: Grid, asked: GridOptions): ReadGrid {
+  const options = { ...asked, columns: asked.columns ?? given.columns ?? null };
   const grid = options.columns === null ? withoutRowWord(given) : given;
   const isWhole = grid.kind === "line";
   const sections = sectionsOf(grid, isWhole);
@@ -157,7 +159,8 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
   const colours = coloursOf(texts);
   const said = drafts.filter((draft) => draft !== null);
   const hasLabels = said.filter(({ label }) => label !== null).length >= said.length * 0.4;
-  const coloured = colours.filter((colour, index) => colour !== null && texts[index] !== "").length;
+  const isColour = texts.map((text, index) => text !== "" && (colours[index] !== null || isColourless(text)));
+  const coloured = isColour.filter(Boolean).length;
   const hasColours = coloured >= said.length * 0.4;
   const labelled = drafts.findIndex(
     (draft) => draft !== null && draft.label !== null && !isHeading(draft.source),
@@ -169,7 +172,7 @@ function readSection(section: Section, manner: Manner, isPreface: boolean): read
     if (draft.label !== null)
       return !isPreface || (row.cells.filter(Boolean).length > 1 && looksLikeLabel(draft.label));
     if (isPreface) return false;
-    const isColoured = colours[index] !== null && texts[index] !== "";
+    const isColoured = isColour[index]!;
     if (isColoured && hasLabels && (index < labelled || isHeading(row.source))) return false;
     if (isColoured)
       return (

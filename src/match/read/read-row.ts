@@ -46,7 +46,7 @@ export function readRow(row: Row, manner: Manner): Draft {
     if (role === "label" && label === null) {
       if (
         looksLikeLabel(cell) ||
-        (filled > 1 && cell.length <= 14 && (/^\S+$/.test(cell) || /^\S+ \d+\S*$/.test(cell)))
+        (filled > 1 && cell.length <= 14 && (/^\S+$/.test(cell) || /^\S+ (?:\d+\S*|[+\-−–])$/.test(cell)))
       )
         label = labelCell(cell);
       else words.push(cell);

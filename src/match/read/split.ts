@@ -1,5 +1,8 @@
 import { squeeze } from "./fold.ts";
+import type { ChartColumn } from "./heads.ts";
 import type { Line } from "./lines.ts";
+import { partSizes, withoutMarks } from "./mend-columns.ts";
+import { records } from "./records.ts";
 import { stacked } from "./stacked.ts";
 
 /** A line taken apart into cells. */
@@ -10,7 +13,12 @@ export type Row = {
   /** Begins further right than the lines of the chart do: may go on with the one before. */
   readonly isIndented: boolean;
 };
-export type Grid = { readonly kind: string; readonly rows: readonly Row[] };
+export type Grid = {
+  readonly kind: string;
+  readonly rows: readonly Row[];
+  /** What the columns are, where the way of splitting tells. */
+  readonly columns?: readonly ChartColumn[];
+};
 
 /** A line of dashes and such, drawn under heads or between rows. */
 export function isRule(text: string): boolean {
@@ -35,7 +43,8 @@ const MOST_CELLS = 48;
 export function waysToSplit(given: readonly Line[]): readonly Grid[] {
   const lines = withoutBullets(given);
   const content = lines.filter(({ text }) => !isRule(text));
-  const grids: Grid[] = [];
+  const blocks = records(lines);
+  const grids: Grid[] = blocks ? [blocks] : [];
   const share = (test: (text: string) => boolean) =>
     content.length ? content.filter(({ text }) => test(text)).length / content.length : 0;
   const tabs = share((text) => text.trim().includes("\t"));
@@ -46,27 +55,36 @@ export function waysToSplit(given: readonly Line[]): readonly Grid[] {
     grids.push(toGrid("tab", joined, (text) => splitQuoted(text, "\t")));
     if (content.some(({ text }) => /\S\t\t+\S/.test(text))) offer("tabs", (text) => text.trim().split(/\t+/));
   }
+  const offerBlanks = () => {
+    const hasSizes = share((text) => /\s{2,}\d+(?:[.,]\d+)?(?:\s{2,}|\s*$)/.test(text)) >= 0.3;
+    // Under a column of sizes one may stand close to a long colour.
+    const gap = hasSizes ? /\s{2,}|(?<=[a-z])\s(?=\d{1,2}(?:[.,]\d{1,2})?(?:\s{2,}|\s*$))/i : /\s{2,}/;
+    grids.push(partSizes(withoutMarks(toGrid("blanks", lines, (text) => text.trim().split(gap)))));
+  };
   const parting = commaThatParts(content);
   for (const separator of [";", "|", ","]) {
     const parts = (text: string) => (separator === "," ? parting.test(text) : text.includes(separator));
     if (share(parts) < (separator === "|" ? 0.3 : 0.4)) continue;
     const joined = joinQuoted(lines, separator);
+    const isBarred = separator === "|" && share((text) => /^\s*\|/.test(text)) >= 0.5 * share(parts);
     const split = (text: string) =>
       separator === "," && !text.includes('"')
         ? text.split(parting)
-        : splitQuoted(outerBars(text, separator), separator);
+        : splitQuoted(isBarred ? outerBars(text) : text, separator);
     grids.push(toGrid(separator, joined, split));
   }
   if (tabs < 0.3 && share((text) => /\S {2,}\S/.test(text)) >= 0.35) {
     const gutters = byGutters(lines);
-    if (gutters) grids.push(gutters);
-    offer("blanks", (text) => text.trim().split(/\s{2,}/));
+    if (gutters) grids.push(partSizes(withoutMarks(gutters)));
+    offerBlanks();
   }
   if (share((text) => /\S\s+(?:[-–—]|-{2,3})\s+\S/.test(text)) >= 0.5)
     offer("dash", (text) => text.split(/\s+(?:[-–—]|-{2,3})\s+/));
   if (share((text) => /\S\s*(?:[-=]+>|→|⇒|=)\s*\S/.test(text)) >= 0.5)
     offer("arrow", (text) => text.split(/\s*(?:[-=]+>|→|⇒|=)\s*/));
   if (share((text) => /\S\s*:\s+\S/.test(text)) >= 0.5) offer("colon", (text) => text.split(/\s*:\s+/));
+  const mark = /\s*[·∙•‧▸►▶›»¦│¬⟶➔➜➤⇨~]\s*/;
+  if (share((text) => mark.test(text.trim().slice(1))) >= 0.6) offer("mark", (text) => text.split(mark));
   if (share((text) => /\S\s+\/\s+\S/.test(text)) >= 0.6) offer("slash", (text) => text.split(/\s+\/\s+/));
   grids.push(
     ...stacked(lines),
@@ -107,8 +125,7 @@ function indentOf(text: string): number {
 }
 
 /** The bars that a table of a plain-text page has at its ends. */
-function outerBars(text: string, separator: string): string {
-  if (separator !== "|") return text;
+function outerBars(text: string): string {
   const bare = text.trim();
   return bare.startsWith("|") ? bare.slice(1, bare.length > 1 && bare.endsWith("|") ? -1 : undefined) : bare;
 }
