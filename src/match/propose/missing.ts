@@ -1,7 +1,8 @@
 import { functionOf, isGround, partnerOf } from "../../catalogue/functions.ts";
 import type { InContext } from "./context.ts";
 import type { Missing } from "./proposal.ts";
-import type { Roles, Sides } from "./propose.ts";
+import type { Sides } from "./propose.ts";
+import type { Roles } from "./role.ts";
 
 /**
  * Leads that something cannot do without and that found no partner: a unit's feed or ground, one half of a pair

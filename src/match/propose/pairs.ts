@@ -3,6 +3,7 @@ import { plainWords } from "../words/plain-words.ts";
 import type { InContext } from "./context.ts";
 import { isPower, kinOf, kinship, vetoOf } from "./kin.ts";
 import { contradict } from "./places.ts";
+import type { Roles } from "./role.ts";
 
 /** Two leads, one of each chart, and what speaks for joining them. */
 export type Pair = {
@@ -24,6 +25,8 @@ export type Pair = {
   /** Both wordings leave the same senses open, whatever they are in the end. */
   readonly sameSenses: boolean;
 };
+
+const NO_ROLES: Roles = { left: null, right: null };
 
 /** Words short enough to say nothing do not make two leads the same. */
 const LEAST_LETTERS = 2;
@@ -51,7 +54,11 @@ export function wordKey(text: string): string {
  * Every pair that is worth a look: by function, by kinship of functions, by equal words. Near-linear, for leads
  * are found by what they mean, not compared each with each.
  */
-export function pairsOf(left: readonly InContext[], right: readonly InContext[]): readonly Pair[] {
+export function pairsOf(
+  left: readonly InContext[],
+  right: readonly InContext[],
+  roles: Roles = NO_ROLES,
+): readonly Pair[] {
   const byFunction = new Map<string, number[]>();
   const byWords = new Map<string, number[]>();
   for (const [index, { lead, reading }] of right.entries()) {
@@ -72,7 +79,7 @@ export function pairsOf(left: readonly InContext[], right: readonly InContext[])
       for (const other of byWords.get(key) ?? []) near.add(other);
     }
     for (const other of [...near].sort((a, b) => a - b)) {
-      const pair = pairOf(index, other, left[index]!, right[other]!, key);
+      const pair = pairOf(index, other, left[index]!, right[other]!, key, roles);
       if (pair) pairs.push(pair);
     }
   }
@@ -85,7 +92,14 @@ function push(map: Map<string, number[]>, key: string, value: number): void {
   else if (list.at(-1) !== value) list.push(value);
 }
 
-function pairOf(left: number, right: number, a: InContext, b: InContext, key: string): Pair | null {
+function pairOf(
+  left: number,
+  right: number,
+  a: InContext,
+  b: InContext,
+  key: string,
+  roles: Roles,
+): Pair | null {
   let likely = 0;
   let forbidden = 0;
   let veto: string | null = null;
@@ -112,7 +126,7 @@ function pairOf(left: number, right: number, a: InContext, b: InContext, key: st
   if (likely < 0.05 && !sameWords) return null;
   // An ambiguous wording that is forbidden in one sense and fits in another is a question, not a veto.
   if (forbidden < 0.75 && likely >= 0.1) veto = null;
-  const clash = directionClash(a, b);
+  const clash = directionClash(a, b, roles);
   veto ??= clash;
   const power = [a, b].some(({ reading }) =>
     reading.candidates.some((one) => one.share >= 0.15 && isPower(one.function)),
@@ -127,7 +141,7 @@ function pairOf(left: number, right: number, a: InContext, b: InContext, key: st
     power,
     veto,
     harmless: forbidden === 0 && veto === null,
-    sameSenses: senseOverlap(a, b) > 0.95,
+    sameSenses: !a.reading.certain && !b.reading.certain && senseOverlap(a, b) > 0.95,
   };
 }
 
@@ -142,13 +156,27 @@ function senseOverlap(a: InContext, b: InContext): number {
   return one === 0 || other === 0 ? 0 : both / Math.sqrt(one * other);
 }
 
-/** Two outputs on one wire fight. Grounds and data lines have no such direction. */
-function directionClash(a: InContext, b: InContext): string | null {
-  if (a.lead.direction !== "gives" || b.lead.direction !== "gives") return null;
+/**
+ * Two outputs on one wire fight. Grounds and data lines have no such direction. What the vehicle gives by nature
+ * (speed, reverse, parking brake) clashes with a box that calls its own lead an output.
+ */
+function directionClash(a: InContext, b: InContext, roles: Roles): string | null {
+  const both = a.lead.direction === "gives" && b.lead.direction === "gives";
+  const boxGives =
+    (a.lead.direction === "gives" && b.lead.direction === "unknown" && roles.right === "vehicle") ||
+    (b.lead.direction === "gives" && a.lead.direction === "unknown" && roles.left === "vehicle");
+  if (!both && !(boxGives && vehicleGives(a) && vehicleGives(b))) return null;
   const [first] = a.reading.candidates;
   const group = first ? functionOf(first.function).group : "none";
   if (group === "ground" || group === "data" || group === "none") return null;
   return "two outputs";
+}
+
+function vehicleGives({ reading }: InContext): boolean {
+  const [first] = reading.candidates;
+  if (!first || !reading.certain) return false;
+  const { givenBy, group } = functionOf(first.function);
+  return givenBy === "vehicle" && (group === "control" || group === "lighting");
 }
 
 /** What breaks a tie: direction, current, size, and colour, which weighs least. */

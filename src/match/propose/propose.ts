@@ -5,7 +5,7 @@ import { decide, rivalsOf, WORTH_ASKING } from "./decide.ts";
 import { missingOf } from "./missing.ts";
 import { type Pair, pairsOf } from "./pairs.ts";
 import type { Join, Proposal, Question } from "./proposal.ts";
-import { roleOf } from "./role.ts";
+import { type Roles, roleOf } from "./role.ts";
 import { moreTakers, splicesOf } from "./takers.ts";
 import { trapsOf } from "./traps.ts";
 import { sayJoin, sayQuestion } from "./why.ts";
@@ -23,7 +23,7 @@ export function propose(leftChart: Chart, rightChart: Chart): Proposal {
   const right = inContext(rightChart);
   const sides = { left, right };
   const roles = rolesOf(leftChart, rightChart);
-  const used = pairsOf(left, right).filter(
+  const used = pairsOf(left, right, roles).filter(
     (pair) => !left[pair.left]!.lead.isUnused && !right[pair.right]!.lead.isUnused,
   );
   const made: Made[] = [];
@@ -66,7 +66,6 @@ export function propose(leftChart: Chart, rightChart: Chart): Proposal {
 }
 
 export type Sides = { readonly left: readonly InContext[]; readonly right: readonly InContext[] };
-export type Roles = { readonly left: ReturnType<typeof roleOf>; readonly right: ReturnType<typeof roleOf> };
 
 /** One side is what the other is not; two that seem the same are both in doubt. */
 function rolesOf(left: Chart, right: Chart): Roles {

@@ -26,6 +26,8 @@ export function roleOf(chart: Chart): JobSide | null {
   return votes > 0 ? "vehicle" : "equipment";
 }
 
+export type Roles = { readonly left: JobSide | null; readonly right: JobSide | null };
+
 /** Above zero for the vehicle: it gives what a vehicle gives, or takes what equipment gives. */
 function voteOf(lead: Lead): number {
   const [first] = lead.reading.candidates;

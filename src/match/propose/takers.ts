@@ -3,7 +3,8 @@ import type { InContext } from "./context.ts";
 import { kinship } from "./kin.ts";
 import type { Pair } from "./pairs.ts";
 import type { Splice } from "./proposal.ts";
-import type { Made, Roles, Sides } from "./propose.ts";
+import type { Made, Sides } from "./propose.ts";
+import type { Roles } from "./role.ts";
 
 /** Functions of which one lead may go to several takers: a signal that is read, a supply that is shared. */
 function mayBranch(name: string): boolean {

@@ -119,14 +119,19 @@ function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
     const share = one.share * Math.exp(-STEEPNESS * (most - explained.get(name)!));
     if (share > 0.02) weighed.push({ function: name, share });
   }
+  // "Refrigerator negative", "pump -": whose return it is says little beside that it is one.
+  const [best] = shares(weighed);
+  if (best?.function === "ground" && ideas.has("minus") && !isGround)
+    total -= 0.7 * (weigh(ideas) - weigh(["minus"]));
   return { coverage: Math.min(1, most / total), candidates: shares(weighed) };
 }
 
-/** A text that says minus means no plus, whatever else fits. */
+/** A text that says minus means no plus, nor anything that stands at supply voltage, whatever else fits. */
 function isOpposite(name: string, ideas: ReadonlySet<Idea>): boolean {
   if (ideas.has("plus") === ideas.has("minus")) return false;
-  const { polarity } = functionOf(name);
-  return polarity !== null && !ideas.has(polarity);
+  const { polarity, active } = functionOf(name);
+  if (polarity !== null) return !ideas.has(polarity);
+  return active === "supply" && ideas.has("minus");
 }
 
 function merge(lists: readonly (readonly Candidate[])[]): readonly Candidate[] {
