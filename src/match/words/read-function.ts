@@ -39,6 +39,8 @@ export function readFunction(text: string): FunctionReading {
 function read(plain: string): FunctionReading {
   const bare = terminalIn(plain, BARE_TERMINAL);
   if (bare) return { candidates: [{ function: bare, share: 1 }], certain: true };
+  const apart = withoutLastDash(plain);
+  if (apart) return apart;
   const named = terminalIn(plain, NAMED_TERMINAL);
   const words = readWords(named ? plain.replace(NAMED_TERMINAL, " ") : plain);
   if (!named) return words;
@@ -46,6 +48,24 @@ function read(plain: string): FunctionReading {
   if (agreed || !words.certain) return { candidates: [{ function: named, share: 1 }], certain: true };
   // Words and terminal number contradict each other: a person decides.
   return { candidates: shares([...words.candidates, { function: named, share: 1 }]), certain: false };
+}
+
+/**
+ * A dash that stands apart at the end is a minus, or what parted the words from a colour. Where the words without it
+ * are clear and mean something else, nobody can tell: a person is asked.
+ * @returns `null` where there is no such dash, or the words need it to be clear
+ */
+function withoutLastDash(plain: string): FunctionReading | null {
+  if (!/\S\s+-$/.test(plain)) return null;
+  const bare = readFunction(plain.replace(/\s+-$/, ""));
+  const [first] = bare.candidates;
+  if (!first) return null;
+  const { group, polarity, active } = functionOf(first.function);
+  if (!bare.certain && group !== "feed") return null;
+  if (group === "ground" || polarity === "minus") return bare;
+  const signed = readWords(plain);
+  if (active === "ground" || signed.candidates[0]?.function === first.function) return bare;
+  return { candidates: shares([...bare.candidates, ...signed.candidates]), certain: false };
 }
 
 /** A text that is a terminal number of DIN 72552 and nothing else: "30", "+15", "Kl. 58d". */

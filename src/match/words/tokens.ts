@@ -15,7 +15,8 @@ const STOP = new Set(
 );
 
 /** A voltage as charts write it: "12 V", "+12V", "12V DC", "24 Volt". */
-const VOLTS = /[+]?\s?\b(6|12|13[.,]8|14[.,]4|24|28|48)\s?(?:v|volts?|volt)\b(?:\s?dc)?(?=[^a-z]|$)/g;
+const VOLTS =
+  /[+]?\s?\b(?:\d{1,2}\s?[-/]\s?)?(6|12|13[.,]8|14[.,]4|24|28|48)\s?(?:v|volts?|volt)\b(?:\s?dc)?(?=[^a-z]|$)/g;
 const FIVE_VOLTS = /[+]?\s?\b5\s?v(?:olts?)?\b/g;
 const ZERO_VOLTS = /\b0\s?v(?:olts?)?\b/g;
 
