@@ -1,6 +1,7 @@
 import { functionOf, partnerOf } from "../../catalogue/functions.ts";
 import { terminalOf } from "../../catalogue/terminals.ts";
 import type { Candidate, Chart, FunctionReading, Lead } from "../chart.ts";
+import { plainWords } from "../words/plain-words.ts";
 
 /** A lead with its reading as the rest of its chart makes it likely. */
 export type InContext = {
@@ -61,7 +62,7 @@ export function inContext(chart: Chart): readonly InContext[] {
     if (reading.certain && reading.candidates[0]) certain.add(reading.candidates[0].function);
   }
   const families = new Set([...certain].map(familyOf));
-  const leads = readTerminals(chart.leads);
+  const leads = readSigns(readTerminals(chart.leads));
   const halves = readHalves(leads);
   return leads.map((lead) => {
     const half = halves.get(lead);
@@ -109,6 +110,22 @@ function normal(candidates: readonly Candidate[]): readonly Candidate[] {
   return candidates
     .map((one) => ({ ...one, share: one.share / total }))
     .sort((a, b) => b.share - a.share || (a.function < b.function ? -1 : 1));
+}
+
+/** "Battery -" beside "Battery +": the dash is a minus, and what it is the minus of is grounded. */
+function readSigns(leads: readonly Lead[]): readonly Lead[] {
+  const plus = new Set(
+    leads.flatMap(({ text }) => {
+      const plain = plainWords(text);
+      return /[+]$/.test(plain) ? [plain.replace(/\s*[+]$/, "")] : [];
+    }),
+  );
+  return leads.map((lead) => {
+    const plain = plainWords(lead.text);
+    const isHalf = !lead.reading.certain && /\s-$/.test(plain) && plus.has(plain.replace(/\s*-$/, ""));
+    if (!isHalf || !lead.reading.candidates.some((one) => one.function === "ground")) return lead;
+    return { ...lead, reading: { candidates: [{ function: "ground", share: 1 }], certain: true } };
+  });
 }
 
 /**

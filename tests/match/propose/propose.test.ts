@@ -169,6 +169,24 @@ test("put before a person, a power lead of open wording is a question with its l
   expect(cautious(put)).toBe(put);
 });
 
+test("a dash that stands apart is a minus beside its plus, and open without", () => {
+  const pair = match(["1 | Battery +", "2 | Battery -"], ["A | Constant feed", "B | Ground"]);
+  expect(joinsOf(pair)).toEqual(["1=A", "2=B"]);
+  const alone = match(["2 | Key-switched feed -"], ["B | Ground"]);
+  expect(alone.joins).toEqual([]);
+  expect(alone.ask).toHaveLength(1);
+});
+
+test("what the vehicle gives by nature is not fed by a box's output", () => {
+  const gives = { direction: "gives" } as const;
+  const proposal = propose(
+    chartOf("Van Wren, factory plug", ["1 | Vehicle speed"]),
+    chartOf("Interface module", [["A | Speed signal", gives]]),
+  );
+  expect(proposal.joins).toEqual([]);
+  expect(proposal.ask[0]!.why).toContain("both charts call it an output");
+});
+
 describe("one lead to several", () => {
   test("two takers of one feed are one splice with its ends and current", () => {
     const proposal = match(
