@@ -36,7 +36,7 @@ export type Pair = {
 };
 
 /** Reads every pair of a folder beside this file. Throws where an answer is not complete: it is data of ours. */
-export function loadPairs(folder: "pairs" | "held-out" | "second" | "third"): Pair[] {
+export function loadPairs(folder: "pairs" | "held-out" | "second" | "third" | "fourth"): Pair[] {
   const path = fileURLToPath(new URL(`./${folder}/`, import.meta.url));
   return readdirSync(path)
     .filter((name) => name.endsWith(".txt"))
