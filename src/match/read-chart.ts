@@ -111,7 +111,7 @@ function gridsOf(given: string): { readonly grids: readonly Grid[]; readonly rem
     };
   }
   const bare = lines.map(({ line, text: words }) => ({ line, text: withoutMarkup(words) }));
-  return { grids: waysToSplit(unfold(bare.filter(({ text: words }) => /\S/.test(words)))), remarks };
+  return { grids: waysToSplit(unfold(bare)), remarks };
 }
 
 function cutRemark(rows: readonly unknown[]): readonly string[] {

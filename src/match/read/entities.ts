@@ -92,5 +92,7 @@ const INLINE =
 /** A line of plain text in which tags or entities have been left standing, without them. */
 export function withoutMarkup(text: string): string {
   const bare = text.includes("<") ? text.replace(INLINE, " ") : text;
-  return decodeEntities(bare);
+  const words = decodeEntities(bare);
+  // A line that is nothing but a tag stays as written: no line goes unseen.
+  return /\S/.test(words) ? words : text;
 }

@@ -96,7 +96,7 @@ export function mine(
 export type Place = "first" | "last";
 
 const LETTERS = "[a-z]{1,4}(?:\\s?[-/.]\\s?[a-z]{1,4})?|\\p{L}{5,12}";
-const FIRST = new RegExp(`^[\\s\\ufdd0,;:|=.–-]*(${LETTERS})(?=[\\s,;:|=\\ufdd0])`, "iu");
+const FIRST = new RegExp(`^[\\s\\ufdd0,;:|=.(–-]*(${LETTERS})(?=[\\s,;:|=)\\ufdd0])`, "iu");
 const LAST = new RegExp(`(?<=[\\s,;:|=(\\ufdd0])(${LETTERS})[\\s)\\ufdd0]*$`, "iu");
 
 /** The word that stands in the place of the colour, if it is as short as letters of colours are, or is one. */

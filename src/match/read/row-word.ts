@@ -34,7 +34,11 @@ type Worded = { readonly word: string; readonly label: string; readonly text: st
  * "1", in whatever language. Words that are a colour, say a function or are printed with their number ("IN 1") stay.
  */
 export function withoutRowWord(grid: Grid): Grid {
-  const rows = grid.rows.filter((row) => !isRule(row.source) && !isHeading(row.source));
+  // "Plug 1" may be a heading, or the word and the label of a row.
+  const rows = grid.rows.filter(
+    (row) =>
+      !isRule(row.source) && (!isHeading(row.source) || row.cells.some((cell) => wordedAt(cell, true))),
+  );
   const width = Math.min(8, Math.max(0, ...rows.map(({ cells }) => cells.length)));
   const columns = Array.from({ length: width }, (_, at) =>
     rows.flatMap(({ cells }) => (cells[at] && !isProse(cells[at]) ? [cells[at]] : [])),

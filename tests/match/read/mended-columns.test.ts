@@ -20,7 +20,7 @@ test("heads that stand otherwise than their rows are heads, and a title in capit
 test.each(["GA", "ga.", "Gauge", "AWG"])("a size under %s, close to the circuit's number", (head) => {
   const chart = oneChart(
     [
-      `CAV  ${head} CKT`.padEnd(16) + "COLOR    CIRCUIT",
+      `${`CAV  ${head} CKT`.padEnd(16)}COLOR    CIRCUIT`,
       "A1   18 100     ORG      BATTERY",
       "A2   20 1204    BLK/WHT  ILLUM LAMPS",
       "A3   18 7       BLK      GROUND",

@@ -16,6 +16,8 @@ describe("a word before the label of most rows is no part of it", () => {
     ["żyła 1 - czarny - masa\nżyła 2 - biały - cofanie\nżyła 3 - czerwony - stop", ["1", "2", "3"]],
     ["N° 3 masse noir\nN° 4 klaxon vert\nN° 5 feux stop rouge", ["3", "4", "5"]],
     ["No. 4 ground black\nNo. 5 horn white\nNo. 6 stop lamp red", ["4", "5", "6"]],
+    ["Spina 1/bianco/retromarcia\nSpina 2/nero/massa\nSpina 3/rosso/stop", ["1", "2", "3"]],
+    ["Leitung 1 (sw): Masse\nLeitung 2 (rt): Dauerplus\nLeitung 3 (ge): Hupe", ["1", "2", "3"]],
     ["n. 1 - massa, nero\nn. 2 - retromarcia, bianco\nn. 3 - luci stop, rosso", ["1", "2", "3"]],
   ])("%s", (text, wanted) => {
     expect(labels(text)).toEqual(wanted);
