@@ -228,7 +228,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-lamps",
     "ground for lamps",
     "ground",
-    "lamp ground return? | illumination ground@0.65 | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
+    "lamp ground return? | lamp return | illumination ground@0.65 | ground 1 8 | trailer ground lamp | ground 1 7 | ground lamp tail? 1? 8?",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -239,7 +239,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-constant",
     "ground for constant feed",
     "ground",
-    "ground constant feed? return? | ground 9 contact? | ground battery constant",
+    "ground constant feed? return? | return constant feed? | ground 9 contact? | ground battery constant",
     {
       ...TO_GROUND,
       din72552: "31",
@@ -250,7 +250,7 @@ export const GROUNDS: readonly WireFunction[] = [
     "ground-switched",
     "ground for switched feed",
     "ground",
-    "ground switched feed? return? | ground 10 contact? | ground ignition feed? | ground charge feed?",
+    "ground switched feed? return? | return switched feed? | return ignition feed? | ground 10 contact? | ground ignition feed? | ground charge feed?",
     {
       ...TO_GROUND,
       din72552: "31",

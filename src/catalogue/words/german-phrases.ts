@@ -2,6 +2,7 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** German phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const GERMAN_PHRASES = phrasesByMeaning({
+  "implement signal": "arbeitsstellungssignal, arbeitsstellung, arbeitsstellung signal",
   accessory: "einschaltplus, radioplus, radio einschaltplus",
   "front left": "vl, v l, v links, vo links, links v, vorderlinks",
   "front right": "vr, v r, v rechts, vo rechts, rechts v",

@@ -154,7 +154,7 @@ export const ITALIAN_PHRASES = phrasesByMeaning({
   "bilge float": "galleggiante sentina",
   "bilge alarm": "allarme sentina",
   "bilge blower":
-    "aspiratore sentina, ventola sentina, aspiratore vano motore, ventilatore sentina, ventola vano motore",
+    "aspiratore sentina, ventola sentina, aspiratore vano motore, ventilatore sentina, ventola vano motore, ventola estrazione vano motore, estrattore vano motore",
   "float switch": "interruttore galleggiante",
   "depth sounder": "ecoscandaglio, scandaglio, profondimetro",
   "rudder position": "angolo timone, angolo barra, indicatore timone",

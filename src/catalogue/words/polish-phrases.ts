@@ -2,6 +2,9 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** Polish phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const POLISH_PHRASES = phrasesByMeaning({
+  "indicator left": "kierunkowskaz l, kierunek l",
+  "indicator right": "kierunkowskaz p, kierunek p",
+  "second battery plus": "plus akumulatora 2, akumulator 2 plus",
   "front left": "lp, lewy p, l przod, przod l, p lewy, prz l",
   "front right": "pp, prawy p, p przod, przod p, prz p",
   "rear left": "lt, lewy t, l tyl, tyl l, t lewy",
@@ -15,7 +18,7 @@ export const POLISH_PHRASES = phrasesByMeaning({
   "signal ground": "masa sygnalowa, masa sygnalu",
   "battery minus": "minus akumulatora",
   "battery plus": "klema plus",
-  "second battery": "drugi akumulator, drugiego akumulatora",
+  "second battery": "drugi akumulator, drugiego akumulatora, akumulatora 2, akumulator 2",
   "leisure battery":
     "akumulator pokladowy, akumulator zabudowy, akumulator kempingowy, akumulator mieszkalny, akumulatora zabudowy",
   "house battery": "akumulator hotelowy, akumulator serwisowy",

@@ -2,6 +2,8 @@ import { phrasesByMeaning } from "./phrases.ts";
 
 /** Spanish phrases and short forms that stand for several ideas at once. From memory, common practice. */
 export const SPANISH_PHRASES = phrasesByMeaning({
+  "wiper 2": "limpia velocidad 2, limpiaparabrisas velocidad 2, limpia vel 2",
+  "wiper 1": "limpia velocidad 1, limpiaparabrisas velocidad 1, limpia vel 1",
   "front left": "del izq, izq del, d izq, del iz",
   "front left plus": "di+, di +",
   "front left minus": "di-, di -",

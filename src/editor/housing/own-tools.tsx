@@ -79,7 +79,12 @@ export function OwnTools(props: {
   };
   const buttons = useRef<HTMLDivElement>(null);
   /** The button that was pressed has gone: the focus goes to the first of those that stand there now. */
-  const focusTools = () => requestAnimationFrame(() => buttons.current?.querySelector("button")?.focus());
+  const [turned, setTurned] = useState(0);
+  const focusTools = () => setTurned((times) => times + 1);
+  // After the buttons of now are drawn, however long that takes.
+  useEffect(() => {
+    if (turned > 0) buttons.current?.querySelector("button")?.focus();
+  }, [turned]);
   const taken = useRef<ConnectorFile | null>(null);
   const { file } = props;
   // biome-ignore lint/correctness/useExhaustiveDependencies: each file is taken in once

@@ -145,6 +145,14 @@ function ownFields(part: Part): readonly Field[] {
         ]),
         functionField("function", "Works on", part.function),
         figureField("current_A", "Draws", part.current_A, "A", { most: 10_000 }),
+        choiceField("behaviour", "Draws it as", part.behaviour, [
+          "resistance",
+          "constant-current",
+          "constant-power",
+          "filament",
+          "unknown",
+        ]),
+        figureField("standby_A", "Draws asleep", part.standby_A, "A", { most: 10_000 }),
         flagField("polarised", "Plus and minus must not be exchanged", part.polarised),
       ];
     case "speaker":
@@ -186,6 +194,9 @@ function ownFields(part: Part): readonly Field[] {
           "unknown",
         ]),
         choiceField("wakes", "Wakes", part.wakes, ["by-lead", "by-signal", "unknown"]),
+        figureField("leastLoad_ohm", "Least load of a channel", part.leastLoad_ohm, "Ω", { most: 1000 }),
+        figureField("channelPower_W", "Power of a channel", part.channelPower_W, "W", { most: 100_000 }),
+        figureField("standby_A", "Draws asleep", part.standby_A, "A", { most: 10_000 }),
         flagField("feedsCrossed", "Constant and switched feed are exchanged on purpose", part.feedsCrossed),
       ];
   }

@@ -112,9 +112,10 @@ const SAY_RETURN: readonly Idea[] = ["ground", "minus", "shield", "return", "dra
 
 function score(ideas: ReadonlySet<Idea>, unknown: number): Scored {
   let total = Math.min(unknown, MOST_UNKNOWN) * UNKNOWN_WEIGHT;
-  const isGround = ideas.has("ground");
+  const isGround = ideas.has("ground") || ideas.has("return");
   // "Pump earth", "fridge earth": what is grounded says little beside that it is a ground.
-  for (const idea of ideas) total += weightOf(idea) * (isGround && idea !== "ground" ? 0.3 : 1);
+  for (const idea of ideas)
+    total += weightOf(idea) * (isGround && idea !== "ground" && idea !== "return" ? 0.3 : 1);
   const found = new Map<string, { readonly ideas: Set<Idea>; most: number; share: number }>();
   for (const pattern of fitting(ideas)) {
     if (isOpposite(pattern.function, ideas)) continue;
