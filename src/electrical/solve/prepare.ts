@@ -74,7 +74,7 @@ function shapeOf(circuit: Circuit): Float64Array {
 
 const KINDS: readonly CircuitElement["kind"][] = ["coil", "contact"];
 
-/** Ideal or not, and coil or contact or neither: any other kind may take another's place. */
+/** Ideal or not, and coil or contact or neither; another kind may take another's place. */
 function kindNumber(element: CircuitElement): number {
   return isIdeal(element) ? -1 : KINDS.indexOf(element.kind) + 1;
 }

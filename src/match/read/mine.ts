@@ -35,7 +35,7 @@ export function mine(
   colour: boolean,
   place: Place | null = null,
 ): Mined {
-  // Dots lead the eye from one column to the next, and are a separator as any.
+  // Dots lead the eye from one column to the next, and part cells as other separators do.
   let rest = text.replaceAll(TAKEN, " ").replace(/\s*(?:\.{3,}|(?:\s\.){3,}|…)\s*/g, TAKEN);
   let label: string | null = null;
   let colourText = "";
