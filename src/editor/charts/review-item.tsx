@@ -231,7 +231,9 @@ export function sayItem(item: Item): { readonly state: string; readonly why: str
       ];
       const isOffer = item.offer !== null && item.group.from !== "harness";
       const ends = item.group.left.length + item.group.right.length;
-      return { state: by, why: isOffer ? whyOf(item.offer) : ends > 2 ? `a splice of ${ends} ends.` : "" };
+      const why = isOffer ? whyOf(item.offer) : ends > 2 ? `a splice of ${ends} ends.` : "";
+      // A colon promises a reason.
+      return { state: why === "" ? by.replace(/:$/, ".") : by, why };
     }
     case "question":
       return { state: "Which one?", why: item.why };
