@@ -1,4 +1,5 @@
 import { functionOf } from "../../catalogue/functions.ts";
+import { remembering } from "../remember.ts";
 import { plainWords } from "../words/plain-words.ts";
 import type { InContext } from "./context.ts";
 import { isPower, kinOf, kinship, vetoOf } from "./kin.ts";
@@ -31,24 +32,15 @@ const NO_ROLES: Roles = { left: null, right: null };
 /** Words short enough to say nothing do not make two leads the same. */
 const LEAST_LETTERS = 2;
 
-/** Charts repeat themselves, and every pair asks for both its texts. */
-const MOST_REMEMBERED = 5000;
-const keys = new Map<string, string>();
-
 /** What a text is compared by: its words in plain form, sorted, so that their order does not matter. */
-export function wordKey(text: string): string {
-  const known = keys.get(text);
-  if (known !== undefined) return known;
-  const key = plainWords(text)
+export const wordKey: (text: string) => string = remembering((text) =>
+  plainWords(text)
     .replace(/[^a-z0-9+-]+/g, " ")
     .split(" ")
     .filter((word) => word !== "")
     .sort()
-    .join(" ");
-  if (keys.size > MOST_REMEMBERED) keys.clear();
-  keys.set(text, key);
-  return key;
-}
+    .join(" "),
+);
 
 /**
  * Every pair that is worth a look: by function, by kinship of functions, by equal words. Near-linear, for leads
@@ -193,16 +185,9 @@ function smallThings(a: InContext, b: InContext): number {
   return sum;
 }
 
-const splitWords = new Map<string, ReadonlySet<string>>();
-
-function wordsOf(text: string): ReadonlySet<string> {
-  const known = splitWords.get(text);
-  if (known) return known;
-  const words = new Set(wordKey(text).split(" "));
-  if (splitWords.size > MOST_REMEMBERED) splitWords.clear();
-  splitWords.set(text, words);
-  return words;
-}
+const wordsOf: (text: string) => ReadonlySet<string> = remembering(
+  (text) => new Set(wordKey(text).split(" ")),
+);
 
 /** The part of the words that two texts share, 0 to 1 (Dice). */
 export function alikeness(a: string, b: string): number {

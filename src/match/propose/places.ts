@@ -1,4 +1,5 @@
 import type { Idea } from "../../catalogue/words/english.ts";
+import { remembering } from "../remember.ts";
 import { ideasOf } from "../words/ideas-of.ts";
 
 /** Words of place and order that exclude each other: a front work lamp is no rear one. */
@@ -25,14 +26,8 @@ export function contradict(a: string, b: string): boolean {
 }
 
 const NAMED = new Set(OPPOSITES.flat());
-const remembered = new Map<string, ReadonlySet<Idea>>();
 
-function placesOf(text: string): ReadonlySet<Idea> {
-  const known = remembered.get(text);
-  if (known) return known;
+const placesOf: (text: string) => ReadonlySet<Idea> = remembering((text) => {
   const [ideas = []] = ideasOf(text).alternatives;
-  const places = new Set(ideas.filter((idea) => NAMED.has(idea)));
-  if (remembered.size > 5000) remembered.clear();
-  remembered.set(text, places);
-  return places;
-}
+  return new Set(ideas.filter((idea) => NAMED.has(idea)));
+});

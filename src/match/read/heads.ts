@@ -1,5 +1,5 @@
+import { remembering } from "../remember.ts";
 import { fold, squeeze } from "./fold.ts";
-import { remembering } from "./remember.ts";
 
 /** What a column of a chart holds. `text` is kept as it is; `connector` names the housing that a label belongs to. */
 export type ChartColumn =

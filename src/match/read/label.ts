@@ -1,5 +1,5 @@
+import { remembering } from "../remember.ts";
 import { fold, squeeze } from "./fold.ts";
-import { remembering } from "./remember.ts";
 import { colourSpanOf, coloursOf, functionReading } from "./words.ts";
 
 /** What stands before a cavity's label in charts: stripped, since the housing does not print it. */

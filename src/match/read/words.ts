@@ -1,8 +1,8 @@
 import type { Colour } from "../../graph/harness.ts";
 import type { FunctionReading } from "../chart.ts";
+import { remembering } from "../remember.ts";
 import { type ChartColours, colourSpan, readChartColours } from "../words/read-colour.ts";
 import { readFunction } from "../words/read-function.ts";
-import { remembering } from "./remember.ts";
 
 /** What a wording is for. */
 export const functionReading: (text: string) => FunctionReading = remembering(readFunction);

@@ -1,4 +1,5 @@
 import type { Idea } from "../../catalogue/words/english.ts";
+import { remembering } from "../remember.ts";
 import {
   type Alternatives,
   compound,
@@ -15,17 +16,10 @@ import { isStopWord, tokensOf } from "./tokens.ts";
 /** What a text is made of: sets of ideas that its words may stand for, and words that nobody knows. */
 export type TextIdeas = { readonly alternatives: Alternatives; readonly unknown: readonly string[] };
 
-const remembered = new Map<string, Alternatives | null>();
-
 /** One word, by whatever way it is known first: as it is, inflected, compound, misspelt, cut short. */
-function wordIdeas(word: string): Alternatives | null {
-  const known = remembered.get(word);
-  if (known !== undefined) return known;
-  const found = exactly(word) ?? (isColourWord(word) || isOrdinary(word) ? null : guessed(word));
-  if (remembered.size > 20_000) remembered.clear();
-  remembered.set(word, found);
-  return found;
-}
+const wordIdeas: (word: string) => Alternatives | null = remembering(
+  (word) => exactly(word) ?? (isColourWord(word) || isOrdinary(word) ? null : guessed(word)),
+);
 
 /** A word with signs in it is parted first, or a stem would swallow what stands behind the hyphen. */
 function guessed(word: string): Alternatives | null {

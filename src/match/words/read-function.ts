@@ -2,6 +2,7 @@ import { functionOf } from "../../catalogue/functions.ts";
 import { terminalOf } from "../../catalogue/terminals.ts";
 import type { Idea } from "../../catalogue/words/english.ts";
 import type { Candidate, FunctionReading } from "../chart.ts";
+import { remembering } from "../remember.ts";
 import { ideasOf } from "./ideas-of.ts";
 import { fitting, PATTERNS, weightOf } from "./patterns.ts";
 import { plainWords } from "./plain-words.ts";
@@ -18,8 +19,6 @@ const STEEPNESS = 7;
 /** What a sense in a further language weighs against the first. */
 const OTHER_LANGUAGE = 0.2;
 
-const remembered = new Map<string, FunctionReading>();
-
 /**
  * Reads what a conductor is for from a chart's words, in any of the catalogue's languages and any word order,
  * tolerating misspellings.
@@ -27,14 +26,10 @@ const remembered = new Map<string, FunctionReading>();
  * its alternatives and is not certain; nothing where the words fit no function
  */
 export function readFunction(text: string): FunctionReading {
-  const plain = plainWords(text);
-  const known = remembered.get(plain);
-  if (known) return known;
-  const reading = plain === "" ? NOTHING : read(plain);
-  if (remembered.size > 20_000) remembered.clear();
-  remembered.set(plain, reading);
-  return reading;
+  return readPlain(plainWords(text));
 }
+
+const readPlain = remembering((plain): FunctionReading => (plain === "" ? NOTHING : read(plain)));
 
 function read(plain: string): FunctionReading {
   const bare = terminalIn(plain, BARE_TERMINAL);
@@ -57,7 +52,7 @@ function read(plain: string): FunctionReading {
  */
 function withoutLastDash(plain: string): FunctionReading | null {
   if (!/\S\s+-$/.test(plain)) return null;
-  const bare = readFunction(plain.replace(/\s+-$/, ""));
+  const bare = readPlain(plain.replace(/\s+-$/, ""));
   const [first] = bare.candidates;
   if (!first) return null;
   const { group, polarity, active } = functionOf(first.function);
@@ -70,7 +65,7 @@ function withoutLastDash(plain: string): FunctionReading | null {
 
 /** A text that is a terminal number of DIN 72552 and nothing else: "30", "+15", "Kl. 58d". */
 const BARE_TERMINAL =
-  /^(?:kl|klemme|terminal|term|borne|borna|borne|morsetto|klem|zacisk|t|din)?[.\s]*[+-]?\s?(\d{2}[a-z]?|kl)$/;
+  /^(?:kl|klemme|terminal|term|borne|borna|morsetto|klem|zacisk|t|din)?[.\s]*[+-]?\s?(\d{2}[a-z]?)$/;
 /** A terminal number inside a text, where it is called one: "Dauerplus (Kl. 30)", "+30 battery". */
 const NAMED_TERMINAL =
   /\(?\b(?:kl|klemme|terminal|borne|borna|morsetto|klem|zacisk|din)\b[.\s]*(\d{2}[a-z]?)\b\)?|\((\d{2}[a-z]?)\)|(?<![a-z0-9])[+](15|30|58|54)\b(?!\s?v)/;

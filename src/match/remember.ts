@@ -1,7 +1,10 @@
 /** Enough for several charts; then it is begun anew, so that a long session does not grow. */
-const MOST_REMEMBERED = 5000;
+const MOST_REMEMBERED = 20_000;
 
-/** Remembers what a pure question was answered: each way of splitting a text asks many of the same. */
+/**
+ * Remembers what a pure question was answered: charts repeat themselves, each way of splitting a text asks many of
+ * the same, and every pair of leads asks for both its texts.
+ */
 export function remembering<Answer>(ask: (text: string) => Answer): (text: string) => Answer {
   const known = new Map<string, Answer>();
   return (text) => {
