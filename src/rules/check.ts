@@ -1,38 +1,86 @@
 import type { Harness } from "../graph/harness.ts";
 import { type Traced, trace } from "../graph/trace.ts";
-import { contextOf } from "./context.ts";
-import { RULES } from "./registry.ts";
-import { type About, type Finding, type Rule, SEVERITIES } from "./rule.ts";
-import { findingKey, waiversByKey } from "./waivers.ts";
+import { type Context, contextOf } from "./context.ts";
+import type { Facet } from "./facets.ts";
+import { ALL_FACETS, changedFacets } from "./facets-changed.ts";
+import { rulesFor } from "./own/rules-for.ts";
+import { putUnderRoots } from "./roots.ts";
+import { type About, type Finding, type Found, type Rule, SEVERITIES } from "./rule.ts";
+import { findingKey, waiversOf } from "./waivers.ts";
 import { compareNames } from "./words.ts";
+
+/** What a check found, kept so that the next one asks only the rules that an edit concerns. */
+export type Checked = {
+  readonly harness: Harness;
+  readonly context: Context;
+  readonly found: ReadonlyMap<Rule, readonly Found[]>;
+  readonly findings: readonly Finding[];
+};
 
 /**
  * Every finding of a harness: what hurts most first, then by place; waived ones last, with their waiver.
  * Where parts stand on the drawing does not matter. Grows in step with the harness.
- * @param rules the rules to ask; all of them unless told
+ * @param rules the rules to ask; all of them, and the harness's own, unless told
  */
 export function check(
   harness: Harness,
   traced: Traced = trace(harness),
-  rules: readonly Rule[] = RULES,
+  rules: readonly Rule[] = rulesFor(harness),
 ): readonly Finding[] {
-  const context = contextOf(harness, traced);
-  const waivers = waiversByKey(harness);
+  return recheck(null, harness, traced, rules).findings;
+}
+
+/**
+ * The same as `check`, for a harness that came out of one checked before: a rule that reads nothing of what the
+ * edit changed is not asked again. The answer is always that of a full check.
+ */
+export function recheck(
+  before: Checked | null,
+  harness: Harness,
+  traced: Traced,
+  rules: readonly Rule[] = rulesFor(harness),
+): Checked {
+  const context = contextOf(harness, traced, before?.context ?? null);
+  const changed = before ? changedFacets(before.harness, harness) : ALL_FACETS;
+  const found = new Map<Rule, readonly Found[]>();
   const findings: Finding[] = [];
+  const waivers = waiversOf(harness);
+  const take = (rule: Rule, one: Found) => {
+    const key = findingKey(rule.meta.id, one.about);
+    const severity = one.severity ?? rule.meta.severity;
+    const { id, group } = rule.meta;
+    const waiver = waivers.of({ key, rule: id, group, severity });
+    findings.push({
+      fix: null,
+      suggestions: [],
+      ...one,
+      severity,
+      rule: id,
+      group,
+      key,
+      waiver,
+      under: null,
+    });
+  };
   for (const rule of rules) {
-    for (const found of rule.check(context)) {
-      const key = findingKey(rule.meta.id, found.about);
-      findings.push({
-        severity: rule.meta.severity,
-        fix: null,
-        ...found,
-        rule: rule.meta.id,
-        key,
-        waiver: waivers.get(key) ?? null,
-      });
-    }
+    const old = before?.found.get(rule);
+    const list = old && holds(rule, old, changed) ? old : [...rule.check(context)];
+    found.set(rule, list);
+    for (const one of list) take(rule, one);
   }
-  return inOrder(harness, findings);
+  for (const rule of rules) for (const one of rule.review?.(context, [...findings]) ?? []) take(rule, one);
+  return { harness, context, found, findings: inOrder(harness, putUnderRoots(context, findings)) };
+}
+
+/** A cure is made for the harness as it was: where parts or wires are others, it is made anew. */
+const CURE_RESTS_ON: readonly Facet[] = [...ALL_FACETS].filter(
+  (facet) => facet !== "title" && facet !== "tests",
+);
+
+function holds(rule: Rule, old: readonly Found[], changed: ReadonlySet<Facet>): boolean {
+  if (rule.meta.reads.some((facet) => changed.has(facet))) return false;
+  const hasCure = old.some((one) => one.fix || one.suggestions?.length);
+  return !hasCure || !CURE_RESTS_ON.some((facet) => changed.has(facet));
 }
 
 /** The findings that nobody has waived. */

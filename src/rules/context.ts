@@ -5,6 +5,7 @@ import { type Ways, waysOf } from "../electrical/ways.ts";
 import { contactKey, keysOf } from "../graph/contacts.ts";
 import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
+import { type Profile, profileOf } from "./profile/profiles.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
 import { type Unjoined, unjoinedOf } from "./unjoined.ts";
 
@@ -30,9 +31,11 @@ export class Context {
   private madeUnjoined: Unjoined | null = null;
   readonly parts: readonly Part[];
 
+  /** @param before of the harness that this one came from; what still holds of it is used again */
   constructor(
     readonly harness: Harness,
     readonly traced: Traced,
+    _before: Context | null = null,
   ) {
     this.parts = Object.values(harness.parts);
   }
@@ -89,6 +92,11 @@ export class Context {
     return this.madeDeadEnds;
   }
 
+  /** The limits and habits by which this harness is judged. A message names the book of each that it uses. */
+  get profile(): Profile {
+    return profileOf(this.harness.settings);
+  }
+
   get unjoined(): Unjoined {
     this.madeUnjoined ??= unjoinedOf(this);
     return this.madeUnjoined;
@@ -134,10 +142,10 @@ export class Context {
 const remembered = new WeakMap<Traced, Context>();
 
 /** The context of a traced harness; the same two objects give the same one. */
-export function contextOf(harness: Harness, traced: Traced): Context {
+export function contextOf(harness: Harness, traced: Traced, before: Context | null = null): Context {
   const known = remembered.get(traced);
   if (known?.harness === harness) return known;
-  const made = new Context(harness, traced);
+  const made = new Context(harness, traced, before);
   remembered.set(traced, made);
   return made;
 }

@@ -15,20 +15,54 @@ export function findingKey(rule: string, about: readonly About[]): string {
     .join(" ");
 }
 
-/** The waivers of a harness by the key of the finding that each one covers. */
-export function waiversByKey(harness: Pick<Harness, "waivers">): ReadonlyMap<string, Waiver> {
-  const found = new Map<string, Waiver>();
-  for (const waiver of Object.values(harness.waivers))
-    found.set(findingKey(waiver.rule, waiver.about), waiver);
-  return found;
+type Asked = Pick<Finding, "key" | "rule" | "group" | "severity">;
+
+export type Waivers = {
+  /** The waiver that covers a finding; the narrowest of them. */
+  of(finding: Asked): Waiver | null;
+};
+
+/**
+ * The waivers of a harness. One of a whole group does not reach a danger: that is let stand one by one, or by
+ * naming its rule.
+ */
+export function waiversOf(harness: Pick<Harness, "waivers">): Waivers {
+  const byKey = new Map<string, Waiver>();
+  const byRule = new Map<string, Waiver>();
+  const byGroup = new Map<string, Waiver>();
+  for (const waiver of Object.values(harness.waivers)) {
+    if (waiver.covers === "finding") byKey.set(findingKey(waiver.rule, waiver.about), waiver);
+    else if (waiver.covers === "rule") byRule.set(waiver.rule, waiver);
+    else byGroup.set(waiver.rule, waiver);
+  }
+  return {
+    of: ({ key, rule, group, severity }) =>
+      byKey.get(key) ?? byRule.get(rule) ?? (severity === "danger" ? null : (byGroup.get(group) ?? null)),
+  };
 }
 
 /**
- * The waiver that covers a finding; put it into the harness with a `put-entry` edit of section "waivers".
+ * The waiver that covers a finding, or all of its rule or group; put it into the harness with a `put-entry` edit
+ * of section "waivers".
  * @param date as the person writes dates, ISO 8601 by preference
  * @throws RangeError without a reason: a waiver that does not say why is no waiver
  */
-export function waiverFor(finding: Finding, reason: string, by: string, date: string, id: WaiverId): Waiver {
+export function waiverFor(
+  finding: Pick<Finding, "rule" | "group" | "about">,
+  reason: string,
+  by: string,
+  date: string,
+  id: WaiverId,
+  covers: Waiver["covers"] = "finding",
+): Waiver {
   if (reason.trim() === "") throw new RangeError("a waiver needs a reason");
-  return { id, rule: finding.rule, about: [...finding.about], reason: reason.trim(), by, date };
+  return {
+    id,
+    covers,
+    rule: covers === "group" ? finding.group : finding.rule,
+    about: covers === "finding" ? [...finding.about] : [],
+    reason: reason.trim(),
+    by,
+    date,
+  };
 }

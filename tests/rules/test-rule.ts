@@ -79,7 +79,7 @@ export function expectCured(harness: Harness, finding: Finding): Harness {
   return result.harness;
 }
 
-function sentencesAreSound(finding: Finding): void {
+export function sentencesAreSound(finding: Finding): void {
   for (const text of [finding.message, finding.consequence, finding.remedy]) {
     expect(text).toMatch(/^[A-Z0-9].*\.$/s);
     expect(text).not.toMatch(/undefined|null|NaN|\[object| {2}|\.\.|,\.|, ,|!/);

@@ -1,0 +1,5 @@
+import type { Rule } from "../../rule.ts";
+import unitWithoutGround from "./unit-without-ground.ts";
+
+/** The rules of this group, in the order in which a page lists them. */
+export const rules: readonly Rule[] = [unitWithoutGround];

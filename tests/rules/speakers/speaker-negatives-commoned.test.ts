@@ -1,0 +1,69 @@
+import rule from "../../../src/rules/rules/speakers/speaker-negatives-commoned.ts";
+import { build } from "../../build.ts";
+import { across, speakers } from "../harnesses.ts";
+import { testRule } from "../test-rule.ts";
+
+const rows = {
+  "1": "speaker-front-left-plus gives",
+  "2": "speaker-front-left-minus gives",
+  "4": "speaker-front-right-minus gives",
+};
+const amplifier = (outputs: "bridged" | "common-negative" | "unknown") =>
+  build().module("A1", { role: "amplifier", outputs, rows });
+
+testRule(rule, {
+  silent: [
+    {
+      name: "each pair by itself",
+      build: across(speakers(2), [
+        [1, 1],
+        [2, 2],
+        [3, 3],
+        [4, 4],
+      ]),
+    },
+    {
+      name: "a unit whose chart says that its negatives are one",
+      build: amplifier("common-negative").path("A1.2", "XJ1").path("A1.4", "XJ1"),
+    },
+    {
+      name: "one negative in two cavities of one unit",
+      build: build()
+        .unit("X4", { "2": "speaker-front-left-minus", "12": "speaker-front-left-minus" })
+        .wire("X4.2", "X4.12"),
+    },
+    { name: "each capped alone", build: amplifier("bridged").path("A1.2", "XC1").path("A1.4", "XC2") },
+  ],
+  found: [
+    {
+      name: "two negatives in one joint, nothing said of the outputs",
+      build: amplifier("unknown").path("A1.2", "XJ1").path("A1.4", "XJ1"),
+      findings: [{ at: ["A1.2", "A1.4"], says: "tied together", fix: null }],
+    },
+    {
+      name: "two outputs on the one negative of an old vehicle",
+      build: across(speakers(2), [
+        [1, 1],
+        [2, 2],
+        [3, 3],
+        [4, 2],
+      ]),
+      findings: [{ at: ["X4.2", "X4.4"], fix: null }],
+    },
+    {
+      name: "a negative on the frame",
+      build: amplifier("bridged").path("A1.2", "XE1"),
+      findings: [{ at: ["A1.2", "XE1"], says: "is grounded", fix: null }],
+    },
+    {
+      name: "a vehicle whose speaker return is its ground",
+      build: speakers(1).vehicle("X5", { "1": "ground BN" }).wire("X4.2", "X5.1"),
+      findings: [{ at: ["X4.2", "X5.1"], fix: null }],
+    },
+    {
+      name: "a plus on the frame is no better",
+      build: amplifier("bridged").path("A1.1", "XE1"),
+      findings: [{ at: ["A1.1", "XE1"], fix: null }],
+    },
+  ],
+});
