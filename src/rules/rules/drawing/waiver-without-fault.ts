@@ -17,7 +17,7 @@ export default defineRule({
     reads: ["parts", "wiring", "designations"],
     fixable: true,
   },
-  *check() {},
+  check: () => [],
   *review(context, findings) {
     const used = new Set(findings.map(({ waiver }) => waiver?.id));
     const idle = new Map<string, { readonly about: readonly About[]; readonly waivers: Waiver[] }>();
