@@ -1,6 +1,15 @@
 import { contactsOf } from "../../src/graph/contacts.ts";
-import type { Cable, Connector, End, Harness, Run, TitleBlock, Wire } from "../../src/graph/harness.ts";
-import { Names } from "../../src/graph/make.ts";
+import type {
+  Cable,
+  Connector,
+  End,
+  Harness,
+  Run,
+  RunId,
+  TitleBlock,
+  Wire,
+} from "../../src/graph/harness.ts";
+import { makeRun, Names } from "../../src/graph/make.ts";
 import type { Build } from "../../tests/build.ts";
 
 /** The face of the ISO 10487 blocks A and B, seen from the wire side of the half on the cable. */
@@ -75,17 +84,17 @@ function chartedArea(harness: Harness, ends: readonly End[]): number | null {
 /** Adds a stretch of the bundle and lets the wires named follow it. */
 export function withRun(
   harness: Harness,
-  run: Omit<Run, "id" | "note" | "passes"> & Partial<Run>,
+  { designation, ...known }: Pick<Run, "designation"> & Partial<Omit<Run, "id">>,
   follows: (wire: Wire) => boolean,
 ): Harness {
-  const id = new Names(harness).id("runs") as Run["id"];
+  const id = new Names(harness).id("runs") as RunId;
   const wires = Object.fromEntries(
     Object.values(harness.wires).map((wire) => [
       wire.id,
       follows(wire) ? { ...wire, runs: [...wire.runs, id] } : wire,
     ]),
   );
-  return { ...harness, wires, runs: { ...harness.runs, [id]: { passes: [], note: "", ...run, id } } };
+  return { ...harness, wires, runs: { ...harness.runs, [id]: makeRun(id, designation, known) } };
 }
 
 /** Adds a cable of the wires with these designations. */

@@ -9,8 +9,8 @@ const FACING: Readonly<Record<Direction, Direction>> = {
 };
 
 /**
- * Cavities as they are on the other side of the job: what one side gives, the other takes. A lead's colour and the
- * fuse behind it are of the side that stated them, and are not known of the other.
+ * Cavities as they are on the other side of the job: what one side gives, the other takes. A lead's colour, the fuse
+ * behind it, how it gives and what makes it act are of the side that stated them, and are not known of the other.
  */
 export function facing(cavities: readonly Cavity[]): readonly Cavity[] {
   return cavities.map((cavity) => ({
@@ -18,5 +18,7 @@ export function facing(cavities: readonly Cavity[]): readonly Cavity[] {
     direction: FACING[cavity.direction],
     lead: null,
     fuse_A: "unknown",
+    gives: "unknown",
+    actsOn: "unknown",
   }));
 }

@@ -8,6 +8,8 @@ import type {
   PartId,
   PartKind,
   Place,
+  Run,
+  RunId,
   Wire,
   WireId,
 } from "./harness.ts";
@@ -70,6 +72,16 @@ export function emptyHarness(): Harness {
         currency: "",
         prices: [],
       },
+      rules: {
+        profile: "road-vehicle",
+        shop: "",
+        negativeFuse: "by-profile",
+        taps: "by-profile",
+        joints: "by-profile",
+        limits: [],
+        own: [],
+      },
+      vehicle: { highVoltage: "unknown", lamps: "unknown" },
     },
     titleBlock: {
       owner: "",
@@ -163,6 +175,8 @@ export function makeCavity(label: string, known: Partial<Cavity> = {}): Cavity {
     use: "expected",
     current_A: "unknown",
     fuse_A: "unknown",
+    gives: "unknown",
+    actsOn: "unknown",
     ...known,
   };
 }
@@ -186,8 +200,31 @@ export function makeWire(
     length_m: "unknown",
     material: "unknown",
     insulation: "unknown",
+    strands: "unknown",
     label: "",
     runs: [],
+    note: "",
+    ...known,
+  };
+}
+
+/** A stretch of the loom of which nothing is known but its designation. */
+export function makeRun(id: RunId, designation: string, known: Partial<Omit<Run, "id">> = {}): Run {
+  return {
+    id,
+    designation,
+    from: "",
+    to: "",
+    length_m: "unknown",
+    zone: "unknown",
+    covering: "unknown",
+    passes: [],
+    near: [],
+    hinge: "unknown",
+    support_m: "unknown",
+    bend_mm: "unknown",
+    dripLoop: "unknown",
+    drilled: "unknown",
     note: "",
     ...known,
   };
@@ -211,11 +248,17 @@ const FRESH: { readonly [K in PartKind]: Omit<PartOf<K>, "id" | "designation" | 
       matedWith: null,
       cover: "none",
     },
-    splice: { method: "unknown", cover: "unknown" },
+    splice: { method: "unknown", cover: "unknown", zone: "unknown", liveHalf: "unknown", barrel: "unknown" },
     cap: { method: "end-cap" },
-    ground: { where: "", surface: "unknown" },
-    supply: { voltage_V: 12, capacity_Ah: "unknown", resistance_ohm: "unknown" },
-    fuse: { rating_A: "unknown", form: "unknown" },
+    ground: { where: "", surface: "unknown", serves: "unknown" },
+    supply: {
+      voltage_V: 12,
+      capacity_Ah: "unknown",
+      resistance_ohm: "unknown",
+      cover: "unknown",
+      sensor: "unknown",
+    },
+    fuse: { rating_A: "unknown", form: "unknown", holder: "unknown" },
     relay: { poles: "changeover", suppression: "unknown", coil_ohm: "unknown", rating_A: "unknown" },
     switch: { operatedBy: "hand", rating_A: "unknown" },
     diode: { rating_A: "unknown" },
@@ -228,6 +271,8 @@ const FRESH: { readonly [K in PartKind]: Omit<PartOf<K>, "id" | "designation" | 
       behaviour: "unknown",
       standby_A: "unknown",
       polarised: false,
+      voltage_V: "unknown",
+      video: "unknown",
     },
     speaker: { position: "other", type: "full-range", impedance_ohm: "unknown", power_W: "unknown" },
     module: {
@@ -240,6 +285,11 @@ const FRESH: { readonly [K in PartKind]: Omit<PartOf<K>, "id" | "designation" | 
       standby_A: "unknown",
       feedsCrossed: false,
       wakes: "unknown",
+      sleeps: "unknown",
+      voltage_V: "unknown",
+      video: "unknown",
+      signalGround: "unknown",
+      near: [],
       switches: [],
     },
   };

@@ -13,6 +13,7 @@ import type {
   ContactRef,
   End,
   Harness,
+  Module,
   Part,
   PartId,
   PartKind,
@@ -23,7 +24,17 @@ import type {
   Wire,
   WireId,
 } from "../../src/graph/harness.ts";
-import { emptyHarness, makeCavity, makePart, makePlace, makeWire, Names } from "../../src/graph/make.ts";
+import {
+  emptyHarness,
+  makeCavity,
+  makePart,
+  makePlace,
+  makeRun,
+  makeWire,
+  Names,
+} from "../../src/graph/make.ts";
+import { hazard, zone } from "../../src/graph/schema/parts.ts";
+import { LIMITS, PROFILES } from "../../src/graph/schema/rules.ts";
 import { COLOUR_CODES } from "../../src/graph/schema/values.ts";
 
 /** Numbers from a seed, the same on every machine (mulberry32). */
@@ -83,8 +94,48 @@ function cavities(dice: Dice) {
     makeCavity(String(index + 1), {
       lead: dice.chance(0.5) ? { colour: colour(dice), area_mm2: dice.chance(0.5) ? 0.75 : "unknown" } : null,
       use: dice.pick(["expected", "optional", "spare", "plugged"]),
+      gives: dice.pick(["plain", "pulsed", "watched", "unknown"]),
+      actsOn: dice.pick(["volts", "ground", "unknown"]),
     }),
   );
+}
+
+/** What may be said of a part besides; nothing of the kinds of which there is no more to say. */
+function more(dice: Dice, kind: PartKind): Partial<Part> {
+  const volts = dice.pick(["unknown", { least_V: 9, most_V: 16 }] as const);
+  const video = dice.pick(["ntsc", "several", "none", "unknown"] as const);
+  switch (kind) {
+    case "splice":
+      return {
+        zone: dice.pick(zone.options),
+        liveHalf: dice.pick(["shrouded", "bare", "unknown"]),
+        barrel: dice.pick(["red", "yellow", "unknown"]),
+        cover: dice.pick(["cloth-over-tape", "unknown"]),
+      };
+    case "ground":
+      return {
+        serves: dice.pick(["this-job", "safety-system", "battery-post"]),
+        surface: dice.pick(["moving-part", "bare-metal"]),
+      };
+    case "supply":
+      return { cover: dice.pick(["boot", "none"]), sensor: dice.pick(["on-minus", "unknown"]) };
+    case "fuse":
+      return { holder: dice.pick(["own", "fuse-box", "tap"]) };
+    case "switch":
+      return { operatedBy: dice.pick(["isolator", "hand"]) };
+    case "load":
+      return { voltage_V: volts, video };
+    case "module":
+      return {
+        sleeps: dice.pick(["yes", "no"]),
+        voltage_V: volts,
+        video,
+        signalGround: dice.pick(["joined", "isolated"]),
+        near: dice.some(hazard.options, 0.2),
+      };
+    default:
+      return {};
+  }
 }
 
 function part(dice: Dice, names: Names, kind: PartKind): Part {
@@ -95,12 +146,16 @@ function part(dice: Dice, names: Names, kind: PartKind): Part {
     const rows = [made.map((_, index) => index + 1)];
     return makePart(kind, id, designation, { cavities: made, rows, shell: dice.pick([null, "A", "B"]) });
   }
-  if (kind === "module") return makePart(kind, id, designation, { cavities: cavities(dice) });
+  if (kind === "module")
+    return makePart(kind, id, designation, {
+      cavities: cavities(dice),
+      ...more(dice, kind),
+    } as Partial<Module>);
   if (kind === "relay")
     return makePart(kind, id, designation, {
       poles: dice.pick(["make", "changeover", "double-make"] as const),
     });
-  return makePart(kind, id, designation) as Part;
+  return makePart(kind, id, designation, dice.chance(0.5) ? more(dice, kind) : {}) as Part;
 }
 
 /** Every contact of the harness. */
@@ -133,17 +188,15 @@ export function randomHarness(dice: Dice, size = 12): Harness {
   const runs: Record<RunId, Run> = {};
   for (let i = dice.below(3); i > 0; i--) {
     const id = names.id("runs") as RunId;
-    runs[id] = {
-      id,
-      designation: `R${i}`,
-      from: "",
-      to: "",
-      length_m: "unknown",
-      zone: "cabin",
-      covering: "none",
-      passes: [],
-      note: "",
-    };
+    runs[id] = makeRun(id, `R${i}`, {
+      zone: dice.pick(zone.options),
+      near: dice.some(hazard.options, 0.2),
+      hinge: dice.pick(["none", "bends-across", "unknown"]),
+      support_m: dice.pick(["unknown", 0, 0.3]),
+      bend_mm: dice.pick(["unknown", 25]),
+      dripLoop: dice.pick(["yes", "unknown"]),
+      drilled: dice.pick(["blind", "no"]),
+    });
   }
   const wires: Record<WireId, Wire> = {};
   for (let i = dice.below(size * 1.5); i > 0; i--) {
@@ -154,6 +207,7 @@ export function randomHarness(dice: Dice, size = 12): Harness {
       colour: colour(dice),
       length_m: dice.pick(["unknown", 0, 0.4, 12]),
       runs: dice.some(Object.keys(runs) as RunId[], 0.4),
+      strands: dice.pick(["stranded", "solid", "unknown"]),
       ...(dice.chance(0.1) ? { fromTheFuture: { kept: true } } : {}),
     });
   }
@@ -176,8 +230,10 @@ export function randomHarness(dice: Dice, size = 12): Harness {
     const id = names.id("waivers") as WaiverId;
     waivers[id] = {
       id,
-      rule: "loose-lead",
-      about: [dice.pick(contacts)],
+      ...dice.pick([
+        { covers: "finding", rule: "loose-lead", about: [dice.pick(contacts)] },
+        { covers: "group", rule: "feeds", about: [] },
+      ] as const),
       reason: "because",
       by: "",
       date: "",
@@ -189,7 +245,17 @@ export function randomHarness(dice: Dice, size = 12): Harness {
   const paths = Object.fromEntries(
     dice.some(wireIds, 0.3).map((id) => [id, [0, 0, 8, 0, 8, 8]]),
   ) as Harness["layout"]["paths"];
-  return { ...emptyHarness(), parts, wires, runs, cables, waivers, layout: { places, paths } };
+  const empty = emptyHarness();
+  const settings: Harness["settings"] = {
+    ...empty.settings,
+    rules: {
+      ...empty.settings.rules,
+      profile: dice.pick(PROFILES),
+      limits: dice.some(LIMITS, 0.1).map((name) => ({ name, value: dice.below(50) })),
+    },
+    vehicle: { highVoltage: dice.pick(["yes", "unknown"]), lamps: dice.pick(["watched", "unknown"]) },
+  };
+  return { ...empty, settings, parts, wires, runs, cables, waivers, layout: { places, paths } };
 }
 
 /** Edits of every kind and family, most of them possible in this harness, some of them not. */
@@ -271,6 +337,7 @@ export function randomEdit(dice: Dice, harness: Harness): Edit | Refused {
       section: "waivers",
       entry: {
         id: names.id("waivers") as WaiverId,
+        covers: "finding",
         rule: "x",
         about: [aContact()],
         reason: dice.pick(["", "on purpose"]),
@@ -282,7 +349,11 @@ export function randomEdit(dice: Dice, harness: Harness): Edit | Refused {
     () => ({ kind: "drop-entry", section: "cables", id: "c:1" as CableId }),
     () => ({
       kind: "change-settings",
-      changes: dice.pick([{ sizes: "awg" }, { ambient_degC: 1e9 }] as const),
+      changes: dice.pick([
+        { sizes: "awg" },
+        { ambient_degC: 1e9 },
+        { vehicle: { highVoltage: "yes", lamps: "watched" } },
+      ] as const),
     }),
     () => ({ kind: "change-title-block", changes: { title: dice.pick(["a", "b", "x".repeat(999)]) } }),
     () => ({

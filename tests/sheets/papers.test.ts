@@ -142,6 +142,7 @@ describe("makePapers", () => {
       waivers: {
         ["v:1" as WaiverId]: {
           id: "v:1" as WaiverId,
+          covers: "finding",
           rule: target.rule,
           about: target.about,
           reason: "cut back next week",

@@ -89,6 +89,8 @@ export function cavitiesOf(pinout: Pinout, side: JobSide): readonly Cavity[] {
       use: FREE.has(item.function) ? "optional" : "expected",
       current_A: item.current_A,
       fuse_A: "unknown",
+      gives: "unknown",
+      actsOn: "unknown",
     }),
   );
   return side === pinout.side ? own : facing(own);

@@ -1,5 +1,5 @@
 import type { Harness, Run, RunId } from "../../graph/harness.ts";
-import { Names } from "../../graph/make.ts";
+import { makeRun, Names } from "../../graph/make.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import type { Take } from "./field-row.tsx";
 import { FieldsList, makeEdit } from "./fields-list.tsx";
@@ -40,17 +40,7 @@ function Runs({ harness }: { readonly harness: Harness }) {
     const taken = new Set(runs.map((run) => run.designation));
     let number = 1;
     while (taken.has(`R${number}`)) number++;
-    const run: Run = {
-      id: new Names(harness).id("runs") as RunId,
-      designation: `R${number}`,
-      from: "",
-      to: "",
-      length_m: "unknown",
-      zone: "unknown",
-      covering: "unknown",
-      passes: [],
-      note: "",
-    };
+    const run = makeRun(new Names(harness).id("runs") as RunId, `R${number}`);
     makeEdit(editor, { kind: "put-entry", section: "runs", entry: run });
   };
   return (

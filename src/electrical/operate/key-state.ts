@@ -89,7 +89,9 @@ const CLOSED_BY: Readonly<Partial<Record<Switch["operatedBy"], NamedCondition>>>
   other: "switches-on",
 };
 
+/** Whether a switch lets through. An isolator does in every state: it is opened for work and for laying up only. */
 export function isClosed(part: Switch, state: KeyState): boolean {
+  if (part.operatedBy === "isolator") return true;
   if (state.closed?.includes(part.id)) return true;
   const condition = CLOSED_BY[part.operatedBy];
   return condition === undefined ? state.key !== "off" : state.conditions.includes(condition);

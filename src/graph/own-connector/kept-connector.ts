@@ -4,7 +4,7 @@ import type { Cavity, Connector, JobSide } from "../harness.ts";
 import { connector, side } from "../schema/parts.ts";
 import { filledLine, note, object } from "../schema/values.ts";
 
-export const KEPT_CONNECTOR_VERSION = 1;
+export const KEPT_CONNECTOR_VERSION = 2;
 
 const { gender, form, shell, keying, view, rows, cavities, chart } = connector.shape;
 

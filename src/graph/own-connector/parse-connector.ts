@@ -3,6 +3,7 @@ import { MAX_PROBLEMS, type Problem } from "../parse/problem.ts";
 import { type FileKind, readJson } from "../parse/read-json.ts";
 import { readValue } from "../parse/read-value.ts";
 import { KEPT_CONNECTOR_VERSION, type KeptConnector, keptConnectorShape } from "./kept-connector.ts";
+import { migrateConnector } from "./migrate-connector.ts";
 
 export type ParsedConnector =
   | { readonly ok: true; readonly connector: KeptConnector; readonly notes: readonly string[] }
@@ -28,7 +29,12 @@ export function parseConnector(text: string): ParsedConnector {
   const read = readJson(text, CONNECTOR_FILE);
   if (!read.ok) return read;
   const found: Found[] = [];
-  const connector = readValue(keptConnectorShape, read.raw, [], found) as KeptConnector | null;
+  const connector = readValue(
+    keptConnectorShape,
+    migrateConnector(read.raw),
+    [],
+    found,
+  ) as KeptConnector | null;
   const version = read.raw.formatVersion;
   const newer = typeof version === "number" && version > KEPT_CONNECTOR_VERSION;
   if (connector) findWrongFace(connector, found);

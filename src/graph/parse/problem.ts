@@ -9,6 +9,8 @@ export type Problem = {
     | "not-json"
     | "not-a-harness"
     | "not-a-connector"
+    | "not-a-profile"
+    | "not-a-profile"
     | "wrong-value"
     | "missing-field"
     | "repeated-key"

@@ -1,4 +1,4 @@
-type Raw = Record<string, unknown>;
+import { each, filled, isRaw, type Raw } from "./raw.ts";
 
 /** What version 2 asks of loads, boxes and wires, and of the settings; version 1 said nothing of it. */
 const OF_LOAD: Raw = { behaviour: "unknown", standby_A: "unknown" };
@@ -36,23 +36,4 @@ function part(value: unknown): unknown {
   if (!isRaw(value)) return value;
   if (value.kind === "load") return filled(OF_LOAD, value);
   return value.kind === "module" ? filled(OF_MODULE, value) : value;
-}
-
-/** What stands already goes before; what is no object is left for the schema to complain of. */
-function filled(missing: Raw, value: unknown): unknown {
-  if (value === undefined) return missing;
-  if (!isRaw(value)) return value;
-  return {
-    ...value,
-    ...Object.fromEntries(Object.entries(missing).filter(([key]) => !Object.hasOwn(value, key))),
-  };
-}
-
-function each(section: unknown, change: (value: unknown) => unknown): unknown {
-  if (!isRaw(section)) return section;
-  return Object.fromEntries(Object.entries(section).map(([key, value]) => [key, change(value)]));
-}
-
-function isRaw(value: unknown): value is Raw {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { part } from "./parts.ts";
+import { hazard, part, zone } from "./parts.ts";
+import { rules } from "./rules.ts";
 import {
   area_mm2,
   cableId,
@@ -30,6 +31,7 @@ export const wire = object({
   length_m: z.union([length_m, unknown]),
   material: z.enum(["copper", "tinned-copper", "cca-15", "cca-10", "unknown"]),
   insulation: z.enum(["thin-wall-85", "thin-wall-105", "cross-linked-125", "silicone", "other", "unknown"]),
+  strands: z.enum(["stranded", "solid", "unknown"]),
   /** What is printed on its markers. Empty: the designation. */
   label: line,
   runs: z.array(runId).check(z.maxLength(100)),
@@ -52,11 +54,23 @@ export const run = object({
   from: line,
   to: line,
   length_m: z.union([length_m, unknown]),
-  zone: z.enum(["cabin", "engine-bay", "outside", "door", "luggage-space", "unknown"]),
+  zone,
   covering: z.enum(["none", "split-loom", "cloth-tape", "braid", "conduit", "heat-sleeve", "unknown"]),
   passes: z
     .array(object({ what: line, protection: z.enum(["none", "grommet", "gaiter", "clamp", "unknown"]) }))
     .check(z.maxLength(50)),
+  /** What it comes close to. */
+  near: z.array(hazard).check(z.maxLength(20)),
+  /** Whether it crosses a hinge, and how. */
+  hinge: z.enum(["none", "twists-along", "bends-across", "unknown"]),
+  /** The widest distance between two clips. */
+  support_m: z.union([length_m, unknown]),
+  /** The tightest bend, at its inner side. */
+  bend_mm: z.union([z.number().check(z.nonnegative(), z.maximum(10000)), unknown]),
+  /** Whether the lowest point lies before what it enters. */
+  dripLoop: z.enum(["yes", "no", "unknown"]),
+  /** Whether holes are drilled for it, and whether somebody looked behind first. */
+  drilled: z.enum(["no", "looked-behind", "blind", "unknown"]),
   note,
 });
 
@@ -95,6 +109,15 @@ export const settings = object({
       .array(object({ area_mm2, perMetre: z.number().check(z.nonnegative(), z.maximum(1e6)) }))
       .check(z.maxLength(200)),
   }),
+  /** By which books the harness is checked. */
+  rules,
+  /** What is known of the vehicle as a whole. */
+  vehicle: object({
+    /** A traction battery or mains: anything above 60 V DC or 30 V AC. */
+    highVoltage: z.enum(["yes", "no", "unknown"]),
+    /** Exterior lamps are driven and watched by a controller. */
+    lamps: z.enum(["plain", "watched", "unknown"]),
+  }),
 });
 
 /** Fields of ISO 7200, with the vehicle's own lines besides. */
@@ -115,8 +138,11 @@ export const titleBlock = object({
 
 export const waiver = object({
   id: waiverId,
+  /** One finding; every finding of a rule; every finding of a group of rules. */
+  covers: z.enum(["finding", "rule", "group"]),
+  /** The name of the rule, or of the group. */
   rule: filledLine,
-  /** The parts and wires the waived finding is about. */
+  /** The parts and wires the waived finding is about; of a rule or a group, none. */
   about: z
     .array(z.union([contactRef, object({ wire: wireId }), object({ part: partId })]))
     .check(z.maxLength(2000)),
@@ -193,7 +219,7 @@ export const sections = {
   photos: photo,
 } as const;
 
-export const FORMAT_VERSION = 2;
+export const FORMAT_VERSION = 3;
 
 export const harness = object({
   format: z.literal("pigtail-harness"),

@@ -33,7 +33,39 @@ export const cavity = object({
   current_A: z.union([current_A, unknown]),
   /** The fuse that already protects it on the far side; `null`: none; `unknown`: the chart does not say. */
   fuse_A: z.nullable(z.union([current_A, unknown])),
+  /** How it gives: cut into pulses, or watched by a controller that counts lamps; `plain`: neither. */
+  gives: z.enum(["plain", "pulsed", "watched", "unknown"]),
+  /** What makes an input act: battery volts on it, or ground. */
+  actsOn: z.enum(["volts", "ground", "unknown"]),
 });
+
+/** What a stretch of loom or a box stands near, of which a fitter has to beware. */
+export const hazard = z.enum([
+  "airbag",
+  "high-voltage",
+  "heat",
+  "ignition",
+  "moving-parts",
+  "pedals",
+  "seat-rails",
+  "trim-screws",
+  "drivers-sight",
+  "knees-or-heads",
+]);
+
+export const zone = z.enum(["cabin", "engine-bay", "outside", "door", "luggage-space", "unknown"]);
+
+/** The supply volts between which something works unharmed. */
+const voltageRange = z.union([
+  object({
+    least_V: z.number().check(z.nonnegative(), z.maximum(1000)),
+    most_V: z.number().check(z.positive(), z.maximum(1000)),
+  }),
+  unknown,
+]);
+
+/** What kind of picture it gives or shows. */
+const video = z.enum(["ntsc", "pal", "high-definition", "several", "none", "unknown"]);
 
 /** Which side of the job something belongs to. */
 export const side = z.enum(["vehicle", "equipment"]);
@@ -74,7 +106,13 @@ export const splice = object({
     "twist-on-nut",
     "unknown",
   ]),
-  cover: z.enum(["adhesive-sleeve", "sleeve", "tape", "housing", "none", "unknown"]),
+  cover: z.enum(["adhesive-sleeve", "sleeve", "tape", "cloth-over-tape", "housing", "none", "unknown"]),
+  /** Where it lies; `unknown`: where the runs of its wires say. */
+  zone,
+  /** Of a bullet pair: which half carries the feed when the two are apart. */
+  liveHalf: z.enum(["shrouded", "bare", "unknown"]),
+  /** Of a crimp: the colour of its barrel, which says what sizes it holds. */
+  barrel: z.enum(["red", "blue", "yellow", "bare", "unknown"]),
 });
 
 export const cap = object({
@@ -87,7 +125,9 @@ export const ground = object({
   ...base,
   kind: z.literal("ground"),
   where: line,
-  surface: z.enum(["bare-metal", "painted", "trim", "unknown"]),
+  surface: z.enum(["bare-metal", "painted", "trim", "moving-part", "seat-belt-bolt", "unknown"]),
+  /** Whose point it is: this job's own, one that the vehicle has anyway, one of a safety system's, the battery's post. */
+  serves: z.enum(["this-job", "vehicle", "safety-system", "battery-post", "unknown"]),
 });
 
 export const supply = object({
@@ -96,6 +136,10 @@ export const supply = object({
   voltage_V: z.number().check(z.positive(), z.maximum(60)),
   capacity_Ah: z.union([z.number().check(z.positive(), z.maximum(10000)), unknown]),
   resistance_ohm: z.union([z.number().check(z.nonnegative(), z.maximum(1000)), unknown]),
+  /** What stands over its live post. */
+  cover: z.enum(["boot", "none", "unknown"]),
+  /** Whether the vehicle measures its battery's current in the lead at the minus post. */
+  sensor: z.enum(["on-minus", "none", "unknown"]),
 });
 
 export const fuse = object({
@@ -103,6 +147,8 @@ export const fuse = object({
   kind: z.literal("fuse"),
   rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
   form: z.enum(["mini", "regular", "maxi", "glass", "bolt-down", "breaker", "unknown"]),
+  /** What it sits in: a holder of its own, the vehicle's fuse box, or a tap that borrows a place there. */
+  holder: z.enum(["own", "fuse-box", "tap", "unknown"]),
 });
 
 export const relay = object({
@@ -126,6 +172,7 @@ export const switchPart = object({
     "brake-pedal",
     "lights",
     "door",
+    "isolator",
     "other",
   ]),
   rating_A: z.union([z.number().check(z.positive(), z.maximum(1000)), unknown]),
@@ -163,6 +210,8 @@ export const load = object({
   standby_A: z.union([current_A, unknown]),
   /** True where reversing its two contacts matters (LED, camera); a filament lamp does not care. */
   polarised: z.boolean(),
+  voltage_V: voltageRange,
+  video,
 });
 
 export const speaker = object({
@@ -210,6 +259,14 @@ export const modulePart = object({
   /** A person has said that constant and switched leads are exchanged on purpose (crossover pair). */
   feedsCrossed: z.boolean(),
   wakes: z.enum(["by-lead", "by-signal", "unknown"]),
+  /** Whether it goes to sleep by itself, with the data bus quiet. */
+  sleeps: z.enum(["yes", "no", "unknown"]),
+  voltage_V: voltageRange,
+  video,
+  /** Whether it joins its signal ground to its supply ground. */
+  signalGround: z.enum(["joined", "isolated", "unknown"]),
+  /** What it stands near. */
+  near: z.array(hazard).check(z.maxLength(20)),
   switches: z.array(configurationSwitch).check(z.maxLength(64)),
 });
 

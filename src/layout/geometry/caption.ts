@@ -37,6 +37,7 @@ const OPERATED_WORDS = {
   "brake-pedal": "brake pedal",
   lights: "lights",
   door: "door",
+  isolator: "isolator",
   other: "",
 } as const;
 

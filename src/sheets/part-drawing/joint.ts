@@ -32,6 +32,7 @@ const COVER_WORDS: Readonly<Record<Splice["cover"], string>> = {
   "adhesive-sleeve": "sleeve with adhesive",
   sleeve: "sleeve",
   tape: "tape",
+  "cloth-over-tape": "tape under cloth tape",
   housing: "housing",
   none: "nothing",
   unknown: "",

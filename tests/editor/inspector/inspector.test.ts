@@ -8,8 +8,8 @@ import { commonFields, sameOf } from "../../../src/editor/inspector/several-mode
 import { wireFields } from "../../../src/editor/inspector/wire-fields.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Edit } from "../../../src/graph/edits/edit.ts";
-import type { Connector, Part, PartId, PartKind, Run, RunId, WireId } from "../../../src/graph/harness.ts";
-import { emptyHarness, makePart } from "../../../src/graph/make.ts";
+import type { Connector, Part, PartId, PartKind, RunId, WireId } from "../../../src/graph/harness.ts";
+import { emptyHarness, makePart, makeRun } from "../../../src/graph/make.ts";
 import { build } from "../../build.ts";
 
 const KINDS: readonly PartKind[] = [
@@ -201,17 +201,7 @@ test("a wire's end is written by name or loose", () => {
 });
 
 test("what a run passes through is read and written back", () => {
-  const run: Run = {
-    id: "r:1" as RunId,
-    designation: "R1",
-    from: "",
-    to: "",
-    length_m: "unknown",
-    zone: "unknown",
-    covering: "unknown",
-    passes: [{ what: "bulkhead", protection: "grommet" }],
-    note: "",
-  };
+  const run = makeRun("r:1" as RunId, "R1", { passes: [{ what: "bulkhead", protection: "grommet" }] });
   const field = runFields(emptyHarness(), run).find((one) => one.name === "Passes through")!;
   expect(field.text).toBe("bulkhead: grommet");
   expect(field.read("bulkhead: grommet; door")).toEqual({

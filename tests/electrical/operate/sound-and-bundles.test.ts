@@ -3,6 +3,7 @@ import { bundlesOf } from "../../../src/electrical/operate/bundles.ts";
 import { channelsOf } from "../../../src/electrical/operate/channels.ts";
 import { lengthsOf } from "../../../src/electrical/operate/lengths.ts";
 import type { Harness, RunId } from "../../../src/graph/harness.ts";
+import { makeRun } from "../../../src/graph/make.ts";
 import { trace } from "../../../src/graph/trace.ts";
 import { Build } from "../../build.ts";
 
@@ -87,14 +88,6 @@ describe("speaker channels", () => {
 });
 
 describe("bundles and lengths", () => {
-  const run = {
-    designation: "B1",
-    from: "",
-    to: "",
-    covering: "split-loom",
-    zone: "cabin",
-    note: "",
-  } as const;
   const made = (length_m: number | "unknown", known: object) => {
     const build = battery();
     for (let i = 0; i < 3; i++)
@@ -108,12 +101,12 @@ describe("bundles and lengths", () => {
     return {
       ...harness,
       runs: {
-        ["r:1" as RunId]: {
-          ...run,
-          id: "r:1" as RunId,
+        ["r:1" as RunId]: makeRun("r:1" as RunId, "B1", {
+          covering: "split-loom",
+          zone: "cabin",
           length_m,
-          passes: [{ what: "", protection: "grommet" as const }],
-        },
+          passes: [{ what: "", protection: "grommet" }],
+        }),
       },
     } as Harness;
   };

@@ -2,7 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Connector, PartId } from "../../../src/graph/harness.ts";
 import { makeCavity, makeColour, makePart } from "../../../src/graph/make.ts";
-import { keepConnector, keptCavities } from "../../../src/graph/own-connector/kept-connector.ts";
+import {
+  KEPT_CONNECTOR_VERSION,
+  keepConnector,
+  keptCavities,
+} from "../../../src/graph/own-connector/kept-connector.ts";
 import { parseConnector, serialiseConnector } from "../../../src/graph/own-connector/parse-connector.ts";
 import { connector as connectorShape } from "../../../src/graph/schema/parts.ts";
 
@@ -26,6 +30,7 @@ const plug: Connector = makePart("connector", "p:9" as PartId, "X7", {
       lead: { colour: makeColour("RD", "BU"), area_mm2: 1.5 },
       current_A: 10,
       fuse_A: 15,
+      gives: "pulsed",
     }),
     makeCavity("2", { function: "ground", direction: "gives", use: "spare" }),
     makeCavity("3", { function: "not-used", direction: "none", use: "plugged" }),
@@ -70,6 +75,7 @@ describe("keeping", () => {
       lead: null,
       current_A: 10,
       fuse_A: "unknown",
+      gives: "unknown",
     });
   });
 });
@@ -97,11 +103,28 @@ describe("the file", () => {
   });
 
   test("keeps fields that it does not know, and says that the file is newer", () => {
-    const newer = { ...JSON.parse(serialiseConnector(kept)), formatVersion: 2, torque_Nm: 3 };
+    const newer = {
+      ...JSON.parse(serialiseConnector(kept)),
+      formatVersion: KEPT_CONNECTOR_VERSION + 1,
+      torque_Nm: 3,
+    };
     const read = parseConnector(JSON.stringify(newer));
     expect(read).toMatchObject({ ok: true, connector: { torque_Nm: 3 } });
-    expect(read.ok && read.notes[0]).toContain("format version 2");
+    expect(read.ok && read.notes[0]).toContain(`format version ${KEPT_CONNECTOR_VERSION + 1}`);
     expect(read.ok && serialiseConnector(read.connector)).toContain("torque_Nm");
+  });
+
+  test("one of version 1 is brought up: how its cavities give and act is not stated", () => {
+    const raw = { ...JSON.parse(serialiseConnector(kept)), formatVersion: 1 };
+    for (const cavity of raw.cavities) for (const key of ["gives", "actsOn"]) delete cavity[key];
+    const read = parseConnector(JSON.stringify(raw));
+    expect(read).toMatchObject({ ok: true, connector: { formatVersion: KEPT_CONNECTOR_VERSION }, notes: [] });
+    if (!read.ok) return;
+    expect(read.connector.cavities).toEqual(
+      kept.cavities.map((cavity) => ({ ...cavity, gives: "unknown", actsOn: "unknown" })),
+    );
+    const broken = parseConnector(JSON.stringify({ ...raw, cavities: "none" }));
+    expect(broken).toMatchObject({ ok: false, problems: [{ where: "cavities" }] });
   });
 
   const changed = (change: (raw: Record<string, unknown>) => void) => {
