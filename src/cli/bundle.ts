@@ -20,7 +20,7 @@ export async function run(given: readonly string[]): Promise<number> {
     { usage, least: 1, most: 1 },
   );
   const [path] = positionals as [string];
-  const harness = readHarness(path);
+  const harness = readHarness(path).harness;
   const bundles = bundlesOf(harness, trace(harness));
   const lengths = lengthsOf(harness);
   if (values.json) say(JSON.stringify(report(harness, bundles, lengths)));

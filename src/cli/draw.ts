@@ -46,7 +46,7 @@ export async function run(given: readonly string[]): Promise<number> {
   if (values.portrait && values.landscape) throw new Unusable("Portrait or landscape, not both.");
   if (values.tiles && values["one-page"]) throw new Unusable("Tiles or one page, not both.");
   const size = values.size === undefined ? undefined : oneOf("--size", values.size, SIZES);
-  const harness = await arranged(readHarness(positionals[0]!));
+  const harness = await arranged(readHarness(positionals[0]!).harness);
   if (!Object.keys(harness.parts).length)
     throw new Unusable("The harness has no parts: there is nothing to draw.");
 

@@ -29,12 +29,13 @@ export function fileName(path: string): string {
  * Reads a harness from a file, or from the standard input where the path is "-". Notes go to the error output.
  * @throws Unusable with a line for each problem, "file:line:column: …"
  */
-export function readHarness(path: string): Harness {
+export function readHarness(path: string): { readonly harness: Harness; readonly text: string } {
   const name = plain(fileName(path));
-  const result = parse(readText(path));
+  const text = readText(path);
+  const result = parse(text);
   if (!result.ok) throw new Unusable(result.problems.map((problem) => sayProblem(problem, name)).join("\n"));
   for (const note of result.notes) complain(`${name}: ${note}`);
-  return result.harness;
+  return { harness: result.harness, text };
 }
 
 /**
@@ -55,7 +56,11 @@ export function readBytes(path: string): Uint8Array {
   }
 }
 
-function readText(path: string): string {
+/**
+ * The text of a file, or of the standard input where the path is "-".
+ * @throws Unusable where there is none, or it is not UTF-8
+ */
+export function readText(path: string): string {
   const name = plain(fileName(path));
   const bytes = readBytes(path);
   try {

@@ -1,11 +1,12 @@
-import { readFileSync } from "node:fs";
 import { complain, EXIT, say, Unusable } from "./unusable.ts";
+import { version } from "./version.ts";
 
 type Command = { readonly usage: string; readonly run: (given: readonly string[]) => Promise<number> };
 
 /** Each command is loaded when it is asked for: a check has no use for the layout engine. */
 const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: () => Promise<Command> }>> = {
   check: { what: "look for faults in harness files", load: () => import("./check.ts") },
+  rules: { what: "list the rules that harnesses are checked by", load: () => import("./rules.ts") },
   draw: { what: "draw a harness as PDF, SVG or PNG", load: () => import("./draw.ts") },
   trace: { what: "say what a contact is joined to", load: () => import("./trace.ts") },
   solve: { what: "say volts and amperes in a key position", load: () => import("./solve.ts") },
@@ -19,10 +20,16 @@ const COMMANDS: Readonly<Record<string, { readonly what: string; readonly load: 
 
 const HELP = `Pigtail draws, checks and documents one-off wiring harnesses.
 
-  pigtail check FILE… [--json] [--fail-on SEVERITY]
+  pigtail check FILE… [--json | --sarif] [--profile PROFILE] [--fail-on SEVERITY]
       Looks for faults. SEVERITY is danger, fault, weak (unless told) or tidy: findings as bad as that or worse
       give exit code 1. Waived findings do not count. --json prints one line a file:
       {"file","findings":[{"rule","severity","message","at":["X1.A4",…],"fixable":true|false}]}
+      --sarif prints one SARIF 2.1.0 log of all files. PROFILE is road-vehicle, boat, trailer, or a shop's own
+      .profile.json file; unless told, as each harness says.
+  pigtail check --explain RULE
+      Says what a rule holds, why, on whose word, and shows an example.
+  pigtail rules [--json]
+      Lists the rules. --json prints [{"id","group","severity","summary","source","fixable"}].
   pigtail draw FILE -o OUT.(pdf|svg|png)
       A PDF holds all papers, an SVG or PNG the diagram. [--size A4|A3|Letter|Tabloid] [--portrait|--landscape]
       [--tiles|--one-page] for a PDF, [--grey] for all; unless told, as the harness says.
@@ -62,8 +69,7 @@ Exit codes: 0 done, nothing found; 1 findings; 2 files or arguments that cannot 
 async function main(given: readonly string[]): Promise<number> {
   const [name, ...rest] = given;
   if (name === "--version") {
-    const file = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
-    say((JSON.parse(file) as { version: string }).version);
+    say(version());
     return EXIT.clean;
   }
   if (name === "--help" || name === "-h" || name === "help" || rest.includes("--help")) {

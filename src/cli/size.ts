@@ -32,7 +32,7 @@ export async function run(given: readonly string[]): Promise<number> {
     { usage, least: 1, most: 1 },
   );
   const [path] = positionals as [string];
-  const harness = readHarness(path);
+  const harness = readHarness(path).harness;
   if (values.output !== undefined && !values.force) mustBeNew(values.output);
   const traced = trace(harness);
   const sizing = sizeHarness(harness, traced, {}, values.shrink ?? false);

@@ -37,7 +37,7 @@ export async function run(given: readonly string[]): Promise<number> {
     throw new Unusable(`--json and --spice do not go together.\nUsage: ${usage}`);
   const [path] = positionals as [string];
   const key = oneOf("--key", values.key ?? "run", KEY_POSITIONS);
-  const harness = readHarness(path);
+  const harness = readHarness(path).harness;
   const words = (values.with ?? []).flatMap((list) => list.split(",")).map((word) => word.trim());
   const state = readState(
     harness,

@@ -16,7 +16,7 @@ const MOST_NAMED = 12;
 export async function run(given: readonly string[]): Promise<number> {
   const { positionals } = readArguments(given, {}, { usage, least: 2, most: 2 });
   const [path, name] = positionals as [string, string];
-  const harness = readHarness(path);
+  const harness = readHarness(path).harness;
   const at = findContact(harness, name);
   if (!at) throw new Unusable(`There is no contact ${plain(name)}. ${suggestion(harness, name)}`);
   const traced = trace(harness);
