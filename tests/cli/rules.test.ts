@@ -136,6 +136,6 @@ describe("pigtail check --profile", () => {
     writeFileSync(bad, serialiseProfile({ ...shop, limits: [{ name: "speed" as never, value: 1 }] }));
     const told = await pigtail(["check", sample("full-build"), "--profile", bad]);
     expect(told.code).toBe(2);
-    expect(told.errors).toContain("rules.limits.0.name");
+    expect(told.errors).toContain("rules.limits[0].name");
   });
 });
