@@ -7,6 +7,7 @@ import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harne
 import type { Traced } from "../graph/trace.ts";
 import { type Profile, profileOf } from "./profile/profiles.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
+import { type Stretches, stretchesOf } from "./stretches.ts";
 import { type Unjoined, unjoinedOf } from "./unjoined.ts";
 
 /** One box as the charts describe it: a module, or all connectors of a side that name no module. */
@@ -29,6 +30,7 @@ export class Context {
   private madeDriven: readonly Driven[] | null = null;
   private madeDeadEnds: readonly DeadEnd[] | null = null;
   private madeUnjoined: Unjoined | null = null;
+  private madeStretches: Stretches | null = null;
   readonly parts: readonly Part[];
 
   /** @param before of the harness that this one came from; what still holds of it is used again */
@@ -60,6 +62,12 @@ export class Context {
   get ways(): Ways {
     this.madeWays ??= waysOf(this.harness, this.points, false);
     return this.madeWays;
+  }
+
+  /** What each fuse protects, from the sources outwards. */
+  get stretches(): Stretches {
+    this.madeStretches ??= stretchesOf(this);
+    return this.madeStretches;
   }
 
   /** The boxes of the new equipment. The vehicle's own wiring is not this job's to judge. */
