@@ -1,10 +1,8 @@
-import type { Point, PointCircuit, Points } from "../electrical/points.ts";
-import { pointsOf } from "../electrical/points.ts";
-import { feedsOf, groundsOf, type Reach } from "../electrical/reach.ts";
-import { type Ways, waysOf } from "../electrical/ways.ts";
+import type { Point, PointCircuit } from "../electrical/points.ts";
 import { contactKey, keysOf } from "../graph/contacts.ts";
 import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
+import { Look } from "./look.ts";
 import { type Profile, profileOf } from "./profile/profiles.ts";
 import { type Driven, drivenPairs } from "./speakers.ts";
 import { type Stretches, stretchesOf } from "./stretches.ts";
@@ -21,11 +19,7 @@ export type Unit = {
 export type DeadEnd = { readonly wire: Wire; readonly joint: Splice };
 
 /** What rules share of one harness: each look-up is made once, when the first rule asks for it. */
-export class Context {
-  private madePoints: Points | null = null;
-  private madeFeeds: Reach | null = null;
-  private madeGrounds: Reach | null = null;
-  private madeWays: Ways | null = null;
+export class Context extends Look {
   private madeUnits: readonly Unit[] | null = null;
   private madeDriven: readonly Driven[] | null = null;
   private madeDeadEnds: readonly DeadEnd[] | null = null;
@@ -34,40 +28,9 @@ export class Context {
   readonly parts: readonly Part[];
 
   /** @param before of the harness that this one came from; what still holds of it is used again */
-  constructor(
-    readonly harness: Harness,
-    readonly traced: Traced,
-    _before: Context | null = null,
-  ) {
+  constructor(harness: Harness, traced: Traced, _before: Context | null = null) {
+    super(harness, traced);
     this.parts = Object.values(harness.parts);
-  }
-
-  get points(): Points {
-    this.madePoints ??= pointsOf(this.harness, this.traced);
-    return this.madePoints;
-  }
-
-  /** Which supplies and giving contacts feed a circuit, in which states, through which fuses. */
-  get feeds(): Reach {
-    this.madeFeeds ??= feedsOf(this.harness, this.points, this.ways);
-    return this.madeFeeds;
-  }
-
-  /** Which circuits reach the frame or the battery's minus. */
-  get grounds(): Reach {
-    this.madeGrounds ??= groundsOf(this.harness, this.points, () => this.feeds);
-    return this.madeGrounds;
-  }
-
-  get ways(): Ways {
-    this.madeWays ??= waysOf(this.harness, this.points, false);
-    return this.madeWays;
-  }
-
-  /** What each fuse protects, from the sources outwards. */
-  get stretches(): Stretches {
-    this.madeStretches ??= stretchesOf(this);
-    return this.madeStretches;
   }
 
   /** The boxes of the new equipment. The vehicle's own wiring is not this job's to judge. */
@@ -117,10 +80,6 @@ export class Context {
 
   withFunction(...names: readonly string[]): readonly Point[] {
     return names.flatMap((name) => this.points.byFunction.get(name) ?? []);
-  }
-
-  circuitOf(point: Point): PointCircuit {
-    return this.points.circuitOf(point);
   }
 
   hasLooseWire(point: Point): boolean {

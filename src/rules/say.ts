@@ -5,7 +5,7 @@ import type { ContactKey } from "../graph/contacts.ts";
 import { refOfKey } from "../graph/contacts.ts";
 import type { Harness, Part, PartId } from "../graph/harness.ts";
 import type { Traced } from "../graph/trace.ts";
-import { type Context, contextOf } from "./context.ts";
+import { type Look, lookAt } from "./look.ts";
 import { byName, colourAt, compareNames, nameAndPurpose, nameOf, sayFeed, sayList } from "./words.ts";
 
 /**
@@ -16,7 +16,7 @@ import { byName, colourAt, compareNames, nameAndPurpose, nameOf, sayFeed, sayLis
 export function sayCircuit(harness: Harness, traced: Traced, key: ContactKey): string {
   const part = traced.partOf(key);
   if (!part || !traced.circuitOf(key)) return "";
-  const context = contextOf(harness, traced);
+  const context = lookAt(harness, traced);
   const at = refOfKey(key);
   const circuit = context.points.circuitAt(at.part, at.contact);
   const point = context.points.pointAt(at.part, at.contact) ?? null;
@@ -45,12 +45,12 @@ export function sayCircuit(harness: Harness, traced: Traced, key: ContactKey): s
 }
 
 /** "X1.A4 constant feed, red". */
-function apart(context: Context, point: Point): string {
+function apart(context: Look, point: Point): string {
   const colour = colourAt(context, point);
   return colour ? `${nameAndPurpose(point)}, ${sayColour(colour)}` : nameAndPurpose(point);
 }
 
-function sayFeeds(context: Context, circuit: PointCircuit, own: ContactKey): string[] {
+function sayFeeds(context: Look, circuit: PointCircuit, own: ContactKey): string[] {
   const feeds = [...context.feeds.feeds(circuit)].sort((a, b) => byName(a.source, b.source));
   if (feeds.length) {
     const only = feeds.length === 1 && feeds[0]!.source.key === own;

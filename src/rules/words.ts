@@ -3,7 +3,7 @@ import { nameContactOf } from "../catalogue/describe.ts";
 import type { Point } from "../electrical/points.ts";
 import type { Feed, ReachState } from "../electrical/reach.ts";
 import type { Colour, Wire } from "../graph/harness.ts";
-import type { Context } from "./context.ts";
+import type { Look } from "./look.ts";
 
 const order = new Intl.Collator("en", { numeric: true });
 
@@ -26,7 +26,7 @@ export function byName(a: Point, b: Point): number {
 }
 
 /** The colour that a person sees at the contact: the wire's that lands there (the first by name), else the chart's. */
-export function colourAt(context: Context, point: Point): Colour | null {
+export function colourAt(context: Look, point: Point): Colour | null {
   const coloured = context.points.wiresAt(point).filter((wire) => wire.colour !== null);
   if (coloured.length > 1) coloured.sort((a, b) => compareNames(a.designation, b.designation));
   if (coloured[0]) return coloured[0].colour;
@@ -34,7 +34,7 @@ export function colourAt(context: Context, point: Point): Colour | null {
 }
 
 /** "X1.A4 constant feed (red)": a contact, what it is for, and the colour of its lead where one is known. */
-export function sayPoint(context: Context, point: Point): string {
+export function sayPoint(context: Look, point: Point): string {
   const colour = colourAt(context, point);
   return `${nameAndPurpose(point)}${colour ? ` (${sayColour(colour)})` : ""}`;
 }
@@ -50,7 +50,7 @@ export function sayWire(wire: Wire): string {
 }
 
 /** "XE1", or the contact of a chart that is a ground: "X1.A8 ground (brown)". */
-export function sayGrounds(context: Context, grounds: readonly Point[]): string {
+export function sayGrounds(context: Look, grounds: readonly Point[]): string {
   return sayList(
     [...grounds]
       .sort(byName)
@@ -74,7 +74,7 @@ export function sayList(items: readonly string[], most = 6): string {
 }
 
 /** The points in words, in the order in which a person reads designations. */
-export function sayPoints(context: Context, points: readonly Point[]): string {
+export function sayPoints(context: Look, points: readonly Point[]): string {
   return sayList([...points].sort(byName).map((point) => sayPoint(context, point)));
 }
 
@@ -108,7 +108,7 @@ export function sayStates(states: readonly ReachState[]): string {
 }
 
 /** "X1.A4 constant feed (red), at all times, through F1". */
-export function sayFeed(context: Context, feed: Feed): string {
+export function sayFeed(context: Look, feed: Feed): string {
   const fuses = feed.fuses.map((id) => context.harness.parts[id]?.designation ?? id);
   const behind = feed.source.contact.cavity?.fuse_A;
   const protection =
