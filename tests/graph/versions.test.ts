@@ -175,3 +175,102 @@ describe("version 2 adds what the electrical sums read, each as not stated", () 
     expect(!broken.ok && broken.problems.map((one) => one.where)).toEqual(["settings", "parts.p:no"]);
   });
 });
+
+describe("version 3 adds what the whole rule book reads, each as not stated", () => {
+  const upgraded = read(textOf("v2.harness.json"));
+  const kinds = (kind: string) => Object.values(upgraded.parts).filter((part) => part.kind === kind);
+
+  test("to parts and cavities of a file of version 2", () => {
+    const cavities = Object.values(upgraded.parts).flatMap((part) =>
+      part.kind === "connector" || part.kind === "module" ? part.cavities : [],
+    );
+    expect(cavities.length).toBeGreaterThan(5);
+    for (const cavity of cavities) expect(cavity).toMatchObject({ gives: "unknown", actsOn: "unknown" });
+    for (const [kind, added] of [
+      ["splice", { zone: "unknown", liveHalf: "unknown", barrel: "unknown" }],
+      ["ground", { serves: "unknown" }],
+      ["supply", { cover: "unknown", sensor: "unknown" }],
+      ["fuse", { holder: "unknown" }],
+      ["load", { voltage_V: "unknown", video: "unknown" }],
+      [
+        "module",
+        { sleeps: "unknown", voltage_V: "unknown", video: "unknown", signalGround: "unknown", near: [] },
+      ],
+    ] as const) {
+      expect(kinds(kind).length, kind).toBeGreaterThan(0);
+      for (const part of kinds(kind)) expect(part).toMatchObject(added);
+    }
+  });
+
+  test("to wires, runs, settings and waivers", () => {
+    for (const wire of Object.values(upgraded.wires)) expect(wire.strands).toBe("unknown");
+    for (const run of Object.values(upgraded.runs))
+      expect(run).toMatchObject({
+        near: [],
+        hinge: "unknown",
+        support_m: "unknown",
+        bend_mm: "unknown",
+        dripLoop: "unknown",
+        drilled: "unknown",
+      });
+    expect(upgraded.settings.rules).toEqual(emptyHarness().settings.rules);
+    expect(upgraded.settings.vehicle).toEqual(emptyHarness().settings.vehicle);
+    for (const waiver of Object.values(upgraded.waivers)) expect(waiver.covers).toBe("finding");
+  });
+
+  test("what stands in the file already stays, and what is no object is complained of", () => {
+    const raw = JSON.parse(textOf("v2.harness.json")) as Record<string, Record<string, unknown>>;
+    const of = (section: string, id: string) => raw[section]![id] as Record<string, unknown>;
+    const given = parse(
+      JSON.stringify({
+        ...raw,
+        settings: { ...raw.settings, rules: { shop: "Thistledown" } },
+        parts: { ...raw.parts, "p:XJ1": { ...of("parts", "p:XJ1"), zone: "outside" } },
+        runs: { ...raw.runs, "r:1": { ...of("runs", "r:1"), near: ["heat"] } },
+        waivers: { ...raw.waivers, "v:1": { ...of("waivers", "v:1"), covers: "rule" } },
+      }),
+    );
+    expect(given).toMatchObject({
+      ok: true,
+      harness: {
+        settings: { rules: { shop: "Thistledown", profile: "road-vehicle" } },
+        parts: { "p:XJ1": { zone: "outside", barrel: "unknown" } },
+        runs: { "r:1": { near: ["heat"], hinge: "unknown" } },
+        waivers: { "v:1": { covers: "rule" } },
+      },
+    });
+    const broken = parse(
+      JSON.stringify({
+        ...raw,
+        settings: { ...raw.settings, vehicle: 3 },
+        parts: { ...raw.parts, "p:X1": { ...of("parts", "p:X1"), cavities: [7] }, "p:no": 7 },
+        runs: { ...raw.runs, "r:1": { ...of("runs", "r:1"), near: ["dragons"] } },
+      }),
+    );
+    expect(!broken.ok && broken.problems.map((one) => one.where)).toEqual([
+      "settings.vehicle",
+      "parts.p:X1.cavities[0]",
+      "parts.p:no",
+      "runs.r:1.near[0]",
+    ]);
+  });
+
+  test("the kept file gives each of them a telling value", () => {
+    const kept = read(textOf("v3.harness.json"));
+    expect(kept.settings.rules.own).toHaveLength(1);
+    expect(kept.settings.vehicle).toEqual({ highVoltage: "yes", lamps: "watched" });
+    expect(kept.parts).toMatchObject({
+      "p:XJ1": { cover: "cloth-over-tape", zone: "engine-bay", liveHalf: "shrouded", barrel: "blue" },
+      "p:XE1": { surface: "seat-belt-bolt", serves: "safety-system" },
+      "p:G1": { cover: "boot", sensor: "on-minus" },
+      "p:F1": { holder: "tap" },
+      "p:S1": { operatedBy: "isolator" },
+      "p:E1": { voltage_V: { least_V: 9, most_V: 16 }, video: "pal" },
+      "p:A1": { sleeps: "yes", signalGround: "isolated", near: ["heat", "drivers-sight"] },
+    });
+    expect(kept.runs).toMatchObject({ "r:1": { hinge: "twists-along", support_m: 0.35, bend_mm: 40 } });
+    expect(new Set(Object.values(kept.waivers).map((waiver) => waiver.covers))).toEqual(
+      new Set(["finding", "rule", "group"]),
+    );
+  });
+});

@@ -118,7 +118,7 @@ describe("keys that reach for JavaScript's own objects", () => {
 
   test("a method's name as an id names nothing", () => {
     const end = '{"part": "p:toString", "contact": 1}';
-    const wire = `{"w:1": {"id": "w:1", "designation": "W1", "ends": [${end}, "loose"], "colour": null, "area_mm2": "unknown", "length_m": "unknown", "material": "unknown", "insulation": "unknown", "label": "", "runs": [], "note": ""}}`;
+    const wire = `{"w:1": {"id": "w:1", "designation": "W1", "ends": [${end}, "loose"], "colour": null, "area_mm2": "unknown", "length_m": "unknown", "material": "unknown", "insulation": "unknown", "strands": "unknown", "label": "", "runs": [], "note": ""}}`;
     expect(refusedBy(filled("wires", wire))).toMatchObject([{ code: "dangling-end" }]);
   });
 });

@@ -10,7 +10,7 @@ import { Dice, randomHarness } from "../random.ts";
 const published = readFileSync(new URL("../../../src/graph/harness.schema.json", import.meta.url), "utf8");
 const accepts = new Ajv2020({ strict: false }).compile(JSON.parse(published) as object);
 const samples = new URL("../../../samples/", import.meta.url);
-const kept = JSON.parse(readFileSync(new URL("../versions/v2.harness.json", import.meta.url), "utf8")) as {
+const kept = JSON.parse(readFileSync(new URL("../versions/v3.harness.json", import.meta.url), "utf8")) as {
   [section: string]: Record<string, Record<string, unknown>>;
 };
 
