@@ -33,6 +33,12 @@ export class Context extends Look {
     this.parts = Object.values(harness.parts);
   }
 
+  /** What each fuse protects, from the sources outwards. */
+  get stretches(): Stretches {
+    this.madeStretches ??= stretchesOf(this);
+    return this.madeStretches;
+  }
+
   /** The boxes of the new equipment. The vehicle's own wiring is not this job's to judge. */
   get newUnits(): readonly Unit[] {
     this.madeUnits ??= [...this.points.byUnit].flatMap(([id, points]): Unit[] => {

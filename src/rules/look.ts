@@ -41,12 +41,6 @@ export class Look {
     return this.madeWays;
   }
 
-  /** What each fuse protects, from the sources outwards. */
-  get stretches(): Stretches {
-    this.madeStretches ??= stretchesOf(this);
-    return this.madeStretches;
-  }
-
   circuitOf(point: Point): PointCircuit {
     return this.points.circuitOf(point);
   }
