@@ -4,6 +4,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Feed } from "../../../electrical/reach.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
+import { pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
@@ -30,7 +31,8 @@ export default defineRule({
       const intruders = feeds.filter(isIntruder).map(({ source }) => source);
       if (!intruders.length) continue;
       // Which contacts of a relay are closed together, and what is left behind a resistor, the solved circuit tells.
-      if (!isLit(context, lamp)) continue;
+      const near = pointsWithinFuses(context, circuit);
+      if (!intruders.some((point) => near.includes(point)) && !isLit(context, lamp)) continue;
       intruders.sort(byName);
       yield {
         message: `${sayPoints(context, intruders)} also ${intruders.length === 1 ? "feeds" : "feed"} ${sayPoint(context, lamp)}, with the gear out of reverse.`,
