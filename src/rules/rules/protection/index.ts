@@ -1,5 +1,25 @@
 import type { Rule } from "../../rule.ts";
+import branchThinnerThanFuse from "./branch-thinner-than-fuse.ts";
+import fuseBiggerThanWire from "./fuse-bigger-than-wire.ts";
+import fuseInNegative from "./fuse-in-negative.ts";
+import fuseTooFar from "./fuse-too-far.ts";
+import fusesInParallel from "./fuses-in-parallel.ts";
+import liveStudBare from "./live-stud-bare.ts";
+import negativeToPostUnfused from "./negative-to-post-unfused.ts";
 import noFuse from "./no-fuse.ts";
+import solidWire from "./solid-wire.ts";
+import wireSizeUnknown from "./wire-size-unknown.ts";
 
 /** The rules of this group, in the order in which a page lists them. */
-export const rules: readonly Rule[] = [noFuse];
+export const rules: readonly Rule[] = [
+  noFuse,
+  fuseTooFar,
+  fuseBiggerThanWire,
+  branchThinnerThanFuse,
+  fusesInParallel,
+  fuseInNegative,
+  negativeToPostUnfused,
+  liveStudBare,
+  wireSizeUnknown,
+  solidWire,
+];
