@@ -12,6 +12,7 @@ import { registerCanvasCommands } from "./commands/canvas-commands.ts";
 import { registerChartCommands } from "./commands/chart-commands.ts";
 import { registerEditCommands } from "./commands/edit-commands.ts";
 import { registerFiguresCommands } from "./commands/figures-commands.ts";
+import { registerFindingsCommands } from "./commands/findings-commands.ts";
 import { registerHelpCommands } from "./commands/help-commands.ts";
 import { registerPrintCommands } from "./commands/print-commands.ts";
 import { registerReadingsCommands } from "./commands/readings-commands.ts";
@@ -21,6 +22,7 @@ import { FilesContext } from "./files/use-files.ts";
 import { startOffline } from "./offline/offline.ts";
 import { listenForKeys } from "./shell/keys.ts";
 import { rememberPreferences } from "./shell/preferences.ts";
+import { fetchBook } from "./state/book.ts";
 import { createEditor } from "./state/store.ts";
 import { EditorContext } from "./state/use-editor.ts";
 
@@ -38,10 +40,18 @@ registerViewCommands();
 registerReadingsCommands();
 registerPrintCommands();
 registerFiguresCommands();
+registerFindingsCommands();
 registerHelpCommands();
 listenForKeys(editor);
 const files = startFiles(editor);
 startOffline(editor);
+fetchBook().then(
+  (book) => editor.getState().takeBook(book),
+  () =>
+    editor
+      .getState()
+      .say("The rules could not be fetched: nothing is checked. Load the page again.", "refused"),
+);
 
 createRoot(page).render(
   <StrictMode>

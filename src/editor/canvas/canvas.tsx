@@ -9,6 +9,7 @@ import {
 import "reactflow/dist/base.css";
 import { useStore } from "zustand";
 import type { Scene } from "../../layout/scene.ts";
+import { PreviewBar } from "../findings/preview-bar.tsx";
 import { ReadingsBar, ReadingsOnDrawing } from "../readings/readings-place.tsx";
 import { desk } from "../shell/preferences.ts";
 import { useNarrow } from "../shell/use-narrow.ts";
@@ -21,6 +22,7 @@ import { canvasOf, IDLE } from "./canvas-store.ts";
 import { pasteText } from "./clipboard.ts";
 import { FindingMarks } from "./finding-marks.tsx";
 import { Hand } from "./hand.ts";
+import { Marked } from "./marked.tsx";
 import { Minimap } from "./minimap.tsx";
 import { nodesOf, type PartNodeType } from "./nodes-model.ts";
 import { OverParts, UnderParts } from "./overlay.tsx";
@@ -140,6 +142,7 @@ function Sheet() {
       >
         <ViewportPortal>
           <WireLayer scene={settled} sight={sight} />
+          {!draft && <Marked scene={settled} />}
           <UnderParts scene={scene} />
           {!draft && <ReadingsOnDrawing scene={settled} sight={sight} />}
           <OverParts scene={scene} />
@@ -147,6 +150,7 @@ function Sheet() {
         </ViewportPortal>
       </ReactFlow>
       {!narrow && minimap && <Minimap scene={settled} sight={sight} />}
+      <PreviewBar />
       <Popups sight={sight} />
       <p id={HELP_ID} hidden>
         Arrows go from part to part, Enter goes in to its contacts. From a contact, right or W follows its

@@ -8,7 +8,7 @@ import { contactSpot } from "./nodes-model.ts";
 import { PrimitiveSvg } from "./primitive-svg.tsx";
 import { wireItems } from "./wire-painter.ts";
 
-function lineOf(path: Path): string {
+export function lineOf(path: Path): string {
   let d = `M${path[0]} ${path[1]}`;
   for (let i = 2; i + 1 < path.length; i += 2) d += `L${path[i]} ${path[i + 1]}`;
   return d;

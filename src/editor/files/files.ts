@@ -4,7 +4,7 @@ import { emptyHarness } from "../../graph/make.ts";
 import { parse, serialise } from "../../graph/parse/parse.ts";
 import type { Problem } from "../../graph/parse/problem.ts";
 import { openDialog } from "../shell/dialogs.ts";
-import type { Editor } from "../state/store.ts";
+import { documentOf, type Editor } from "../state/store.ts";
 import { changedOnDisk, type DiskFile, modifiedAt, pickFile, writeFile } from "./disk.ts";
 import { fileNameOf, type Kept, nameOf } from "./files-model.ts";
 import { forgetLast, freshId, rememberLast, showSampleInAddress } from "./last-open.ts";
@@ -41,7 +41,7 @@ export type Files = ReturnType<typeof createFiles>;
 /** Keeps the editor's harness in the browser and on disk. One for a page. */
 export function createFiles(editor: Editor) {
   const tab = freshId();
-  const present = () => editor.getState().history.present;
+  const present = () => documentOf(editor.getState());
   let revision = 0;
   // The empty sheet that a page starts with needs no keeping.
   let kept: Harness | null = present();
@@ -168,9 +168,10 @@ export function createFiles(editor: Editor) {
   }
 
   editor.subscribe((state, before) => {
-    if (state.history.present === before.history.present || state.history.present === kept) return;
+    const now = documentOf(state);
+    if (now === documentOf(before) || now === kept) return;
     if (state.documentKey !== before.documentKey) return;
-    const { past, present: now, future } = state.history;
+    const { past, future } = state.history;
     if (revision === 0 && past.length === 0 && future.length === 0) {
       // A sample that is arranged as it opens has not been edited.
       kept = now;

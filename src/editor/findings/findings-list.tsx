@@ -1,12 +1,10 @@
-import { useState } from "react";
-import type { Finding } from "../../rules/rule.ts";
-import { showOnCanvas } from "../canvas/show.ts";
-import { desk } from "../shell/preferences.ts";
-import { isNarrow } from "../shell/use-narrow.ts";
-import { useEditor, useEditorStore } from "../state/use-editor.ts";
-import { partFindings, placeOfFinding } from "./findings-model.ts";
-import { SeverityMark } from "./severity.tsx";
-import { WaiveForm } from "./waive-form.tsx";
+import { useEffect, useRef, useState } from "react";
+import { useStore } from "zustand";
+import { useEditor } from "../state/use-editor.ts";
+import { partFindings, withFollowing } from "./findings-model.ts";
+import { FindingsTools } from "./findings-tools.tsx";
+import { OneFinding } from "./one-finding.tsx";
+import { standing } from "./standing.ts";
 import "./findings.css";
 
 /** However many there are, this many are drawn at once; the rest follow on asking. */
@@ -15,28 +13,46 @@ const PAGE = 60;
 /** What was found, the most hurtful first; then what a person has let stand, with the reason. */
 export function FindingsList() {
   const findings = useEditor((state) => state.derived.findings);
+  const isChecked = useEditor((state) => state.derived.checked !== null);
   const empty = useEditor((state) => Object.keys(state.history.present.parts).length === 0);
+  const at = useStore(standing, ({ key }) => key);
   const [most, setMost] = useState(PAGE);
+  const list = useRef<HTMLDivElement>(null);
   const { open, waived } = partFindings(findings);
+  const roots = withFollowing(open);
+  const place = roots.findIndex(({ finding }) => finding.key === at);
+  useEffect(() => {
+    if (at && place >= 0)
+      list.current?.querySelector(`[data-key="${CSS.escape(at)}"]`)?.scrollIntoView({ block: "nearest" });
+  }, [at, place]);
+  const shown = Math.max(most, place + 1);
   return (
-    <div className="findings">
+    <div className="findings" ref={list}>
+      {open.length > 0 && <FindingsTools open={open} />}
       {open.length === 0 && (
         <p className="findings-calm">
           {empty
             ? "What is found in the harness will stand here, the most harmful first."
-            : waived.length
-              ? "Nothing is wrong but what has been waived."
-              : "Nothing is wrong with what is drawn."}
+            : !isChecked
+              ? "The rules are being fetched."
+              : waived.length
+                ? "Nothing is wrong but what has been waived."
+                : "Nothing is wrong with what is drawn."}
         </p>
       )}
       <ul className="findings-list">
-        {open.slice(0, most).map((finding) => (
-          <OneFinding key={finding.key} finding={finding} />
+        {roots.slice(0, shown).map(({ finding, following }) => (
+          <OneFinding
+            key={finding.key}
+            finding={finding}
+            following={following}
+            isCurrent={finding.key === at}
+          />
         ))}
       </ul>
-      {open.length > most && (
-        <button type="button" className="button" onClick={() => setMost(most + PAGE)}>
-          Show {Math.min(PAGE, open.length - most)} more of {open.length - most}
+      {roots.length > shown && (
+        <button type="button" className="button" onClick={() => setMost(shown + PAGE)}>
+          Show {Math.min(PAGE, roots.length - shown)} more of {roots.length - shown}
         </button>
       )}
       {waived.length > 0 && (
@@ -44,88 +60,11 @@ export function FindingsList() {
           <h2 id="waived">Waived ({waived.length})</h2>
           <ul className="findings-list">
             {waived.map((finding) => (
-              <OneFinding key={finding.key} finding={finding} />
+              <OneFinding key={finding.key} finding={finding} following={[]} isCurrent={false} />
             ))}
           </ul>
         </section>
       )}
     </div>
-  );
-}
-
-function OneFinding({ finding }: { readonly finding: Finding }) {
-  const editor = useEditorStore();
-  const harness = useEditor((state) => state.history.present);
-  const [waiving, setWaiving] = useState(false);
-  const { severity, message, consequence, remedy, fix, waiver } = finding;
-  const show = () => {
-    if (isNarrow()) desk.setState({ phoneView: "drawing" });
-    showOnCanvas(editor, finding.about);
-  };
-  return (
-    <li className={`finding finding-${severity}`} data-rule={finding.rule}>
-      <p className="finding-head">
-        <SeverityMark severity={severity} />
-        <strong>{severity}</strong>
-        <span className="finding-place">{placeOfFinding(harness, finding.about)}</span>
-      </p>
-      <p className="finding-message">{message}</p>
-      {waiver ? (
-        <p className="finding-quiet">
-          Waived{waiver.by && ` by ${waiver.by}`}
-          {waiver.date && ` on ${waiver.date}`}: {waiver.reason}
-        </p>
-      ) : (
-        <>
-          <p className="finding-quiet">{consequence}</p>
-          <p>{remedy}</p>
-        </>
-      )}
-      {waiving ? (
-        <WaiveForm finding={finding} onDone={() => setWaiving(false)} />
-      ) : (
-        <div className="finding-buttons">
-          {fix && !waiver && (
-            <button
-              type="button"
-              className="button strong-button"
-              onClick={() => {
-                if (editor.getState().dispatch(fix.edit)) editor.getState().say(`Done: ${fix.label}.`);
-              }}
-            >
-              {fix.label}
-            </button>
-          )}
-          <button
-            type="button"
-            className="button"
-            aria-label={`Show on the drawing: ${message}`}
-            onClick={show}
-          >
-            Show
-          </button>
-          {waiver ? (
-            <button
-              type="button"
-              className="button"
-              onClick={() =>
-                editor.getState().dispatch({ kind: "drop-entry", section: "waivers", id: waiver.id })
-              }
-            >
-              Withdraw waiver
-            </button>
-          ) : (
-            <button
-              type="button"
-              className="button"
-              aria-label={`Waive: ${message}`}
-              onClick={() => setWaiving(true)}
-            >
-              Waive…
-            </button>
-          )}
-        </div>
-      )}
-    </li>
   );
 }

@@ -51,6 +51,7 @@ export function cavityFields(
       }),
       figureField("current_A", "Current", cavity.current_A, "A", { most: 10_000 }),
       fuseField(cavity),
+      ...signalFields(cavity),
     ],
   };
 }
@@ -70,6 +71,29 @@ function leadColourField(cavity: Cavity): Field {
       return { ok: true, value: leadWith(cavity, { colour }) };
     },
   };
+}
+
+/** How it gives is asked of what may give, what makes it act of what may take; what is stated stays in sight. */
+function signalFields({ direction, gives, actsOn }: Cavity): readonly Field[] {
+  const fields: Field[] = [];
+  if (gives !== "unknown" || (direction !== "takes" && direction !== "none"))
+    fields.push({
+      ...choiceField("gives", "Gives", gives, ["plain", "pulsed", "watched", "unknown"], {
+        plain: "plain volts",
+        pulsed: "in pulses (dimmed)",
+        watched: "watched by a controller",
+      }),
+      help: "A controller may dim a lamp by cutting its feed into pulses, or watch the current and report a lamp that is missing. What is joined to such a lead needs a relay or an interface.",
+    });
+  if (actsOn !== "unknown" || (direction !== "gives" && direction !== "none"))
+    fields.push({
+      ...choiceField("actsOn", "Acts on", actsOn, ["volts", "ground", "unknown"], {
+        volts: "battery volts",
+        ground: "being grounded",
+      }),
+      help: "What makes an input act: battery volts on its lead, or its lead joined to ground.",
+    });
+  return fields;
 }
 
 /** The fuse on the far side: a figure, "none", or not known. */

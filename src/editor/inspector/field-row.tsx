@@ -1,6 +1,8 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import type { Refused } from "../../graph/edits/edit.ts";
+import { FieldName } from "./field-name.tsx";
 import type { Field } from "./fields.ts";
+import { Ticks } from "./ticks.tsx";
 
 /** A value was read: make the edit. Returns why it was refused, or nothing. */
 export type Take = (field: Field, value: unknown) => Refused | null;
@@ -59,6 +61,7 @@ export function FieldRow(props: { readonly field: Field; readonly take: Take }) 
       </label>
     );
   }
+  if (field.look === "ticks") return <Ticks field={field} commit={commit} />;
   const common = {
     id,
     "aria-invalid": why !== "",
@@ -66,7 +69,7 @@ export function FieldRow(props: { readonly field: Field; readonly take: Take }) 
   };
   return (
     <div className="field-row">
-      <label htmlFor={id}>{field.name}</label>
+      <FieldName htmlFor={id} name={field.name} help={field.help} />
       {field.look === "choice" ? (
         <select {...common} value={field.text} onChange={(event) => commit(event.target.value)}>
           {field.choices?.map(([value, name]) => (

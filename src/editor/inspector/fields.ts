@@ -1,19 +1,23 @@
 import { readSize, writeSize } from "../../catalogue/conductors.ts";
 import { functionOf } from "../../catalogue/functions.ts";
 import { type Refused, refused } from "../../graph/edits/edit.ts";
-import type { Settings } from "../../graph/harness.ts";
+import type { Load, Settings } from "../../graph/harness.ts";
 import { readFunction } from "../../match/read-words.ts";
 
 /** What a field of the details holds and how it is written. `read` gives the value, or why it is not one. */
 export type Field = {
   readonly key: string;
   readonly name: string;
-  readonly look: "line" | "lines" | "choice" | "flag" | "function";
+  readonly look: "line" | "lines" | "choice" | "flag" | "function" | "ticks";
   readonly text: string;
   /** Stands behind the figure. */
   readonly unit?: string;
   readonly choices?: readonly (readonly [value: string, name: string])[];
   readonly hint?: string;
+  /** A sentence for whoever does not know what is asked, shown on asking. */
+  readonly help?: string;
+  /** Seldom stated: stands under "More". */
+  readonly more?: boolean;
   readonly read: (text: string) => { readonly ok: true; readonly value: unknown } | Refused;
 };
 
@@ -132,6 +136,60 @@ export function choiceField<T extends string>(
     choices: values.map((one) => [one, names[one] ?? inWords(one)] as const),
     read: (typed) => took(typed),
   };
+}
+
+/** Some of a list, each ticked or not; `text` has them with a space between. */
+export function ticksField<T extends string>(
+  key: string,
+  name: string,
+  value: readonly T[],
+  values: readonly T[],
+  names: Partial<Record<T, string>> = {},
+): Field {
+  return {
+    ...choiceField<string>(key, name, value.join(" "), values, names),
+    look: "ticks",
+    // In the order of the list, whichever was ticked first.
+    read: (typed) => took(values.filter((one) => typed.split(" ").includes(one))),
+  };
+}
+
+/** The words of what is ticked, or that nothing is. */
+export function tickedWords(field: Field): string {
+  const ticked = field.text.split(" ");
+  const words = (field.choices ?? []).filter(([one]) => ticked.includes(one)).map(([, name]) => name);
+  return words.join(", ") || "nothing stated";
+}
+
+/** Two figures with what stands between them, "9 to 16"; an empty field means that they are not known. */
+export function voltsField(key: string, name: string, value: Load["voltage_V"]): Field {
+  return {
+    key,
+    name,
+    look: "line",
+    unit: "V",
+    text: value === "unknown" ? "" : `${value.least_V} to ${value.most_V}`,
+    hint: "not known",
+    read: (typed) => {
+      if (typed.trim() === "") return took("unknown");
+      const found = /^\s*(\d+(?:[.,]\d+)?)\s*V?\s*(?:to|-|–|…|\.\.\.?)\s*(\d+(?:[.,]\d+)?)\s*V?\s*$/i.exec(
+        typed,
+      );
+      if (!found) return refused("Write the least and the most, like 9 to 16.");
+      const [least_V, most_V] = [found[1]!, found[2]!].map((figure) => Number(figure.replace(",", "."))) as [
+        number,
+        number,
+      ];
+      if (most_V > 1000 || most_V <= 0) return refused("It must lie between 0 and 1000 V.");
+      if (least_V > most_V) return refused("The least comes first, then the most.");
+      return took({ least_V, most_V });
+    },
+  };
+}
+
+/** Whether something is stated in a field, so that one under "More" is not overlooked. */
+export function isStated(field: Field): boolean {
+  return field.text !== "" && field.text !== "unknown";
 }
 
 export function flagField(key: string, name: string, value: boolean): Field {

@@ -3,7 +3,7 @@ import { makeRun, Names } from "../../graph/make.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
 import type { Take } from "./field-row.tsx";
 import { FieldsList, makeEdit } from "./fields-list.tsx";
-import { runFields, settingFields, sheetFields, titleFields } from "./harness-fields.ts";
+import { runFields, settingFields, sheetFields, titleFields, vehicleFields } from "./harness-fields.ts";
 
 /** With nothing selected: what holds for the whole harness. */
 export function HarnessDetails() {
@@ -16,6 +16,11 @@ export function HarnessDetails() {
       kind: "change-settings",
       changes: { sheet: { ...harness.settings.sheet, [field.key]: value } },
     });
+  const vehicle: Take = (field, value) =>
+    makeEdit(editor, {
+      kind: "change-settings",
+      changes: { vehicle: { ...harness.settings.vehicle, [field.key]: value } },
+    });
   const title: Take = (field, value) =>
     makeEdit(editor, { kind: "change-title-block", changes: { [field.key]: value } });
   return (
@@ -25,6 +30,8 @@ export function HarnessDetails() {
       <FieldsList owner="title" fields={titleFields(harness)} take={title} />
       <h3>System</h3>
       <FieldsList owner="settings" fields={settingFields(harness)} take={settings} />
+      <h3>Vehicle</h3>
+      <FieldsList owner="vehicle" fields={vehicleFields(harness)} take={vehicle} />
       <h3>Sheet</h3>
       <FieldsList owner="sheet" fields={sheetFields(harness)} take={sheet} />
       <Runs harness={harness} />

@@ -1,6 +1,16 @@
 import { refused } from "../../graph/edits/edit.ts";
 import type { Harness, Run, TitleBlock } from "../../graph/harness.ts";
-import { choiceField, designationField, type Field, figureField, lineField, noteField } from "./fields.ts";
+import {
+  choiceField,
+  designationField,
+  type Field,
+  figureField,
+  lineField,
+  noteField,
+  ticksField,
+} from "./fields.ts";
+import { HAZARD_NAMES, HAZARDS } from "./hazards.ts";
+import { ZONES } from "./kind-fields.ts";
 import { lengthField } from "./wire-fields.ts";
 
 /** Names of the title block's lines (ISO 7200 and the vehicle's own). */
@@ -72,14 +82,7 @@ export function runFields(harness: Harness, run: Run): readonly Field[] {
     lineField("from", "From", run.from),
     lineField("to", "To", run.to),
     lengthField(run.length_m),
-    choiceField("zone", "Where", run.zone, [
-      "unknown",
-      "cabin",
-      "engine-bay",
-      "outside",
-      "door",
-      "luggage-space",
-    ]),
+    choiceField("zone", "Where", run.zone, ZONES),
     choiceField("covering", "Covering", run.covering, [
       "unknown",
       "none",
@@ -90,7 +93,63 @@ export function runFields(harness: Harness, run: Run): readonly Field[] {
       "heat-sleeve",
     ]),
     passesField(run),
+    {
+      ...ticksField("near", "Passes near", run.near, HAZARDS, HAZARD_NAMES),
+      help: "Of what a fitter has to beware along this run. Follow the vehicle maker's instructions near airbags and high voltage.",
+    },
     noteField(run.note),
+    {
+      ...choiceField("hinge", "At a hinge", run.hinge, ["none", "twists-along", "bends-across", "unknown"], {
+        none: "crosses none",
+        "twists-along": "twists along it",
+        "bends-across": "bends across it",
+      }),
+      help: "Laid along the hinge a loom is twisted a little each time; straight across it, it is bent, and its strands break one by one.",
+      more: run.zone !== "door",
+    },
+    {
+      ...lengthField(run.support_m),
+      key: "support_m",
+      name: "Widest between clips",
+      help: "The longest stretch without a clip or tie.",
+      more: true,
+    },
+    {
+      ...figureField("bend_mm", "Tightest bend", run.bend_mm, "mm", { most: 10_000 }),
+      help: "The radius at the inner side of the bend.",
+      more: true,
+    },
+    {
+      ...choiceField("dripLoop", "Drip loop", run.dripLoop, ["yes", "no", "unknown"]),
+      help: "A sag before the plug or the hole, lower than it: water drips off there and does not run in.",
+      more: true,
+    },
+    {
+      ...choiceField("drilled", "Drilled for it", run.drilled, ["no", "looked-behind", "blind", "unknown"], {
+        no: "nothing",
+        "looked-behind": "looked behind first",
+        blind: "without looking behind",
+      }),
+      help: "Looms, fuel and brake pipes, tanks and airbags may lie behind a panel. Look before a hole is made.",
+      more: true,
+    },
+  ];
+}
+
+/** What is known of the vehicle as a whole. */
+export function vehicleFields({ settings: { vehicle } }: Harness): readonly Field[] {
+  return [
+    {
+      ...choiceField("highVoltage", "High voltage", vehicle.highVoltage, ["yes", "no", "unknown"]),
+      help: "A traction battery, or mains on board: anything above 60 V DC or 30 V AC. Its leads are orange. Only people trained for it work on them.",
+    },
+    {
+      ...choiceField("lamps", "Outside lamps", vehicle.lamps, ["plain", "watched", "unknown"], {
+        plain: "plainly switched",
+        watched: "watched by a controller",
+      }),
+      help: "A controller that watches the lamps reports one that is missing or added. A trailer then needs an interface of its own.",
+    },
   ];
 }
 

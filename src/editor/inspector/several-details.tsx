@@ -9,7 +9,7 @@ import { FieldsList, makeEdit } from "./fields-list.tsx";
 import { partFields } from "./part-fields.ts";
 import { commonFields, sameOf } from "./several-model.ts";
 import { WireColours } from "./wire-details.tsx";
-import { materialFields } from "./wire-fields.ts";
+import { materialFields, metalFields } from "./wire-fields.ts";
 
 const OFFERED: readonly Cable["kind"][] = ["twisted-pair", "shielded-pair", "shielded", "multicore"];
 
@@ -75,7 +75,10 @@ export function SeveralDetails(props: { readonly parts: readonly Part[]; readonl
           <FieldsList
             owner={owner}
             fields={commonFields(
-              wires.map((wire) => ({ kind: "wire", fields: materialFields(harness, wire) })),
+              wires.map((wire) => ({
+                kind: "wire",
+                fields: [...materialFields(harness, wire), ...metalFields(wire)],
+              })),
             )}
             take={takeWires}
           />

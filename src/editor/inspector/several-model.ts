@@ -29,6 +29,8 @@ export function commonFields(
       const all = things.map((thing) => thing.fields.find((other) => other.name === field.name));
       if (all.some((other) => other === undefined)) return [];
       if (all.every((other) => other?.text === field.text)) return [field];
+      // Ticking one thing for all would take from each what only it has.
+      if (field.look === "ticks") return [];
       if (field.look === "choice") {
         return [{ ...field, text: "", choices: [["", "several"], ...(field.choices ?? [])] }];
       }

@@ -19,6 +19,13 @@ const INSULATION_NAMES = {
   "cross-linked-125": "cross-linked, to 125 °C",
 } as const;
 
+export const METALS = ["unknown", "copper", "tinned-copper", "cca-15", "cca-10"] as const;
+
+export const METAL_NAMES = {
+  "cca-15": "copper-clad aluminium, 15 % copper",
+  "cca-10": "copper-clad aluminium, 10 % copper",
+} as const;
+
 /** The fields of a wire but its colours, which have pickers. */
 export function wireFields(harness: Harness, wire: Wire): readonly Field[] {
   const taken = new Set(Object.values(harness.wires).map((other) => other.designation));
@@ -28,6 +35,7 @@ export function wireFields(harness: Harness, wire: Wire): readonly Field[] {
     endField(harness, wire, 0),
     endField(harness, wire, 1),
     ...materialFields(harness, wire),
+    ...metalFields(wire),
     noteField(wire.note),
   ];
 }
@@ -41,6 +49,22 @@ export function materialFields(
     sizeField("area_mm2", wire.area_mm2, harness.settings.sizes),
     lengthField(wire.length_m),
     choiceField("insulation", "Insulation", wire.insulation, INSULATIONS, INSULATION_NAMES),
+  ];
+}
+
+/** What the conductor is made of, and of how many strands. */
+export function metalFields(wire: Pick<Wire, "material" | "strands">): readonly Field[] {
+  return [
+    {
+      ...choiceField("material", "Metal", wire.material, METALS, METAL_NAMES),
+      help: "Copper-clad aluminium carries less than copper of its size and breaks where it is bent. A scraped end that shows silver is tinned, or clad.",
+      more: true,
+    },
+    {
+      ...choiceField("strands", "Conductor", wire.strands, ["stranded", "solid", "unknown"]),
+      help: "A vehicle needs stranded wire. The single thick core of house wire breaks where it shakes.",
+      more: true,
+    },
   ];
 }
 

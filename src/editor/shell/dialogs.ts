@@ -9,6 +9,10 @@ export type OpenDialog =
   | { readonly kind: "help" }
   | { readonly kind: "print" }
   | { readonly kind: "charts" }
+  /** The rule book: all of it, or the page of one rule. */
+  | { readonly kind: "rules"; readonly rule: string | null }
+  /** By which books the harness is checked, and the shop's own rules. */
+  | { readonly kind: "profile" }
   | {
       readonly kind: "add-connector";
       readonly side: JobSide | null;

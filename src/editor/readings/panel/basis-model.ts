@@ -4,7 +4,8 @@ import type { Edit } from "../../../graph/edits/edit.ts";
 import { refused } from "../../../graph/edits/edit.ts";
 import type { Harness, Part, PartId, Settings, WireId } from "../../../graph/harness.ts";
 import { choiceField, type Field, figureField, lineField } from "../../inspector/fields.ts";
-import { materialFields } from "../../inspector/wire-fields.ts";
+import { SURFACE_NAMES, SURFACES } from "../../inspector/kind-fields.ts";
+import { METAL_NAMES, METALS, materialFields } from "../../inspector/wire-fields.ts";
 
 /** What states something that figures rest on: a wire, a part, or the harness's own settings. */
 export type Stater = { readonly wire: WireId } | { readonly part: PartId } | "harness";
@@ -15,13 +16,9 @@ export function basisFields(harness: Harness, of: Stater): readonly Field[] {
   if ("wire" in of) {
     const wire = harness.wires[of.wire];
     if (!wire) return [];
-    const metals = ["unknown", "copper", "tinned-copper", "cca-15", "cca-10"] as const;
     return [
       ...materialFields(harness, wire),
-      choiceField("material", "Metal", wire.material, metals, {
-        "cca-15": "copper-clad aluminium, 15 % copper",
-        "cca-10": "copper-clad aluminium, 10 % copper",
-      }),
+      choiceField("material", "Metal", wire.material, METALS, METAL_NAMES),
     ];
   }
   const part = harness.parts[of.part];
@@ -54,7 +51,7 @@ function partFields(part: Part): readonly Field[] {
     case "resistor":
       return [figureField("resistance_ohm", "Resistance", part.resistance_ohm, "Ω", { most: 1e9 })];
     case "ground":
-      return [choiceField("surface", "Surface", part.surface, ["unknown", "bare-metal", "painted", "trim"])];
+      return [choiceField("surface", "Surface", part.surface, SURFACES, SURFACE_NAMES)];
     case "load":
       return [
         figureField("current_A", "Current it draws", part.current_A, "A", { most: 10_000 }),
