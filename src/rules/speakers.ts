@@ -29,17 +29,27 @@ export function hasCommonNegative(context: Context, point: Point): boolean {
   return outputs === "common-negative" || outputs === "none";
 }
 
-function isSpeaker(point: Point): boolean {
+export function isSpeaker(point: Point): boolean {
   return point.means.group === "speaker" && point.means.channel !== null;
 }
 
-/** Pairs of leads that are not outputs, both of whose leads are joined to some output of another box. */
-export function drivenPairs(context: Context): readonly Driven[] {
-  const driven: Driven[] = [];
+/** Every contact for a loudspeaker's lead: outputs, inputs and loudspeakers themselves. */
+export function speakerPoints(context: Context): readonly Point[] {
+  return CHANNELS.flatMap((channel) =>
+    context.withFunction(`speaker-${channel}-plus`, `speaker-${channel}-minus`),
+  );
+}
+
+/** The plus of a speaker, an input or a vehicle's pair, and its minus where its chart has one. */
+export type HalfPair = Omit<Pair, "minus"> & { readonly minus: Point | null };
+
+/** Leads that are not outputs, by their plus. */
+export function takingPairs(context: Context): readonly HalfPair[] {
+  const found: HalfPair[] = [];
   for (const channel of CHANNELS) {
     const pluses = context.points.byFunction.get(`speaker-${channel}-plus`);
-    const minuses = context.points.byFunction.get(`speaker-${channel}-minus`);
-    if (!pluses || !minuses) continue;
+    if (!pluses) continue;
+    const minuses = context.points.byFunction.get(`speaker-${channel}-minus`) ?? [];
     const other = new Map<string, Point>();
     // The minus of the same connector is its pair; a box may have the channel on two of them.
     for (const minus of minuses) {
@@ -49,19 +59,26 @@ export function drivenPairs(context: Context): readonly Driven[] {
     }
     for (const plus of pluses) {
       if (plus.direction === "gives" || plus.unit === null) continue;
-      const minus = other.get(plus.part.id) ?? other.get(plus.unit);
-      const plusFrom = minus && outputAt(context, plus);
-      const minusFrom = minus && outputAt(context, minus);
-      if (minus && plusFrom && minusFrom) {
-        driven.push({ pair: { unit: plus.unit, channel, plus, minus }, plusFrom, minusFrom });
-      }
+      const minus = other.get(plus.part.id) ?? other.get(plus.unit) ?? null;
+      found.push({ unit: plus.unit, channel, plus, minus });
     }
+  }
+  return found;
+}
+
+/** Pairs of leads that are not outputs, both of whose leads are joined to some output of another box. */
+export function drivenPairs(context: Context): readonly Driven[] {
+  const driven: Driven[] = [];
+  for (const { minus, ...pair } of takingPairs(context)) {
+    const plusFrom = minus && outputAt(context, pair.plus);
+    const minusFrom = minus && outputAt(context, minus);
+    if (minus && plusFrom && minusFrom) driven.push({ pair: { ...pair, minus }, plusFrom, minusFrom });
   }
   return driven;
 }
 
 /** The output that drives a contact; none where several do, which other rules tell. */
-function outputAt(context: Context, point: Point): Point | null {
+export function outputAt(context: Context, point: Point): Point | null {
   let found: Point | null = null;
   for (const other of context.circuitOf(point).points) {
     if (!isSpeaker(other) || other.direction !== "gives" || other.unit === point.unit) continue;
@@ -71,8 +88,29 @@ function outputAt(context: Context, point: Point): Point | null {
   return found;
 }
 
+/** Channels of one output box that are reversed; `isAlike`: all that are joined are. */
+export type Reversal = { readonly swapped: readonly Driven[]; readonly isAlike: boolean };
+
+export function reversalsOf(context: Context): readonly Reversal[] {
+  const bySource = new Map<string, { swapped: Driven[]; straight: number }>();
+  for (const driven of context.driven) {
+    const { plusFrom, minusFrom } = driven;
+    if (plusFrom.means.channel !== minusFrom.means.channel || plusFrom.unit !== minusFrom.unit) continue;
+    if (plusFrom.means.polarity === minusFrom.means.polarity) continue;
+    const unit = plusFrom.unit ?? plusFrom.part.id;
+    const group = bySource.get(unit) ?? { swapped: [], straight: 0 };
+    bySource.set(unit, group);
+    if (plusFrom.means.polarity === "minus") group.swapped.push(driven);
+    else group.straight++;
+  }
+  return [...bySource].map(([unit, { swapped, straight }]) => ({
+    swapped: swapped.sort(byPlace),
+    isAlike: straight === 0 && (swapped.length > 1 || channelCount(context, unit) === 1),
+  }));
+}
+
 /** How many channels a box's chart gives. */
-export function channelCount(context: Context, unit: string): number {
+function channelCount(context: Context, unit: string): number {
   const points = context.points.byUnit.get(unit) ?? [];
   return new Set(points.filter((point) => isSpeaker(point)).map((point) => point.means.channel)).size;
 }

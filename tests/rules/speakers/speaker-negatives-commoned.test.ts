@@ -32,6 +32,7 @@ testRule(rule, {
         .unit("X4", { "2": "speaker-front-left-minus", "12": "speaker-front-left-minus" })
         .wire("X4.2", "X4.12"),
     },
+    { name: "one negative on the frame: another rule's", build: amplifier("bridged").path("A1.2", "XE1") },
     { name: "each capped alone", build: amplifier("bridged").path("A1.2", "XC1").path("A1.4", "XC2") },
   ],
   found: [
@@ -51,19 +52,15 @@ testRule(rule, {
       findings: [{ at: ["X4.2", "X4.4"], fix: null }],
     },
     {
-      name: "a negative on the frame",
-      build: amplifier("bridged").path("A1.2", "XE1"),
-      findings: [{ at: ["A1.2", "XE1"], says: "is grounded", fix: null }],
-    },
-    {
-      name: "a vehicle whose speaker return is its ground",
-      build: speakers(1).vehicle("X5", { "1": "ground BN" }).wire("X4.2", "X5.1"),
-      findings: [{ at: ["X4.2", "X5.1"], fix: null }],
-    },
-    {
-      name: "a plus on the frame is no better",
-      build: amplifier("bridged").path("A1.1", "XE1"),
-      findings: [{ at: ["A1.1", "XE1"], fix: null }],
+      name: "two negatives that meet in a mated plug",
+      build: amplifier("bridged")
+        .vehicle("X1", { "1": "unknown", "2": "unknown" })
+        .vehicle("X2", { "1": "unknown", "2": "unknown" })
+        .mate("X1", "X2")
+        .wire("A1.2", "X1.1")
+        .wire("A1.4", "X1.2")
+        .wire("X2.1", "X2.2"),
+      findings: [{ at: ["A1.2", "A1.4"], fix: null }],
     },
   ],
 });
