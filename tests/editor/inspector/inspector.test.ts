@@ -8,7 +8,7 @@ import { commonFields, sameOf } from "../../../src/editor/inspector/several-mode
 import { wireFields } from "../../../src/editor/inspector/wire-fields.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Edit } from "../../../src/graph/edits/edit.ts";
-import type { Connector, Part, PartId, PartKind, RunId, WireId } from "../../../src/graph/harness.ts";
+import type { Cavity, Connector, Part, PartId, PartKind, RunId, WireId } from "../../../src/graph/harness.ts";
 import { emptyHarness, makePart, makeRun } from "../../../src/graph/make.ts";
 import { build } from "../../build.ts";
 
@@ -69,7 +69,10 @@ describe.each(KINDS)("a fresh %s", (kind) => {
       "switches",
     ]);
     const shown = new Set(partFields(harness, part).map((field) => field.key));
+    // Asked only where the answer means something; see stated-fields.test.ts.
     if (kind === "connector") own.add("cover");
+    if (kind === "splice") for (const key of ["barrel", "liveHalf"]) own.add(key);
+    if (kind === "load") own.add("video");
     const left = Object.keys(part).filter((key) => !own.has(key) && !shown.has(key));
     expect(left).toEqual([]);
   });
@@ -172,6 +175,7 @@ describe("several", () => {
     expect(fields.map((field) => [field.name, field.text, field.hint])).toEqual([
       ["Rating", "", "several"],
       ["Form", "unknown", undefined],
+      ["Sits in", "unknown", undefined],
     ]);
   });
   test("things of two kinds have none", () => {
