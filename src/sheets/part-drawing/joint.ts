@@ -38,18 +38,31 @@ const COVER_WORDS: Readonly<Record<Splice["cover"], string>> = {
   unknown: "",
 };
 
+const BARREL_WORDS: Readonly<Record<Splice["barrel"], string>> = {
+  red: ", red barrel",
+  blue: ", blue barrel",
+  yellow: ", yellow barrel",
+  bare: ", bare barrel",
+  unknown: "",
+};
+
+const LIVE_HALF_WORDS: Readonly<Record<Splice["liveHalf"], string>> = {
+  shrouded: ", feed in the shrouded half",
+  bare: ", feed in the bare half",
+  unknown: "",
+};
+
 /** How a joint is made and covered, in words for a table. */
 export function jointWords(part: Splice): string {
   const cover = COVER_WORDS[part.cover];
+  const made = `${JOINTS[part.method].words}${BARREL_WORDS[part.barrel]}${LIVE_HALF_WORDS[part.liveHalf]}`;
   if (part.method === "solder-and-sleeve") {
     const inSleeve = part.cover === "adhesive-sleeve" || part.cover === "sleeve";
     return `soldered, ${inSleeve || cover === "" ? `in a ${cover || "sleeve"}` : `covered by ${cover}`}`;
   }
   // These bring their own housing.
   const own = part.cover === "housing" && ["bullet-pair", "tap", "terminal-block"].includes(part.method);
-  return cover === "" || own
-    ? JOINTS[part.method].words
-    : `${JOINTS[part.method].words}, covered by ${cover}`;
+  return cover === "" || own ? made : `${made}, covered by ${cover}`;
 }
 
 const HALF = 16;

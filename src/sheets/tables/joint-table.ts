@@ -39,6 +39,16 @@ export function jointTable(source: TableSource): Table {
   };
 }
 
+/** Where it lies, which says how it has to be covered. */
+const ZONE_WORDS: Readonly<Record<Splice["zone"], string>> = {
+  cabin: "; in the cabin",
+  "engine-bay": "; in the engine bay",
+  outside: "; outside",
+  door: "; in a door",
+  "luggage-space": "; in the luggage space",
+  unknown: "",
+};
+
 /** One row for each pair of leads; the side with fewer leads stays empty below its last. */
 function jointRows(splice: Splice, source: TableSource, whither: Whither, traps: Traps): Cell[][] {
   const { traced } = source;
@@ -53,7 +63,7 @@ function jointRows(splice: Splice, source: TableSource, whither: Whither, traps:
     return [
       strong(first ? splice.designation : ""),
       ...leadCells(left[index], splice.id, whither),
-      cell(first ? `${JOINTS[splice.method].letter}  ${jointWords(splice)}` : ""),
+      cell(first ? `${JOINTS[splice.method].letter}  ${jointWords(splice)}${ZONE_WORDS[splice.zone]}` : ""),
       ...leadCells(right[index], splice.id, whither),
       cell(first ? whither.functionOf(circuit) : ""),
       cell(first && differ ? "≠ differ" : ""),

@@ -1,7 +1,7 @@
 import { writeColour } from "../../catalogue/colours.ts";
 import { writeSize } from "../../catalogue/conductors.ts";
 import { nameKind } from "../../catalogue/describe.ts";
-import type { Harness, Part } from "../../graph/harness.ts";
+import type { Fuse, Ground, Harness, Part } from "../../graph/harness.ts";
 import { captionOf } from "../../layout/geometry/caption.ts";
 import { compareNames } from "../../rules/words.ts";
 import { CAPS, jointWords } from "../part-drawing/joint.ts";
@@ -50,6 +50,21 @@ const join = (...words: readonly string[]): string =>
   [...new Set(words)].filter((word) => word !== "").join(", ");
 const known = (word: string): string => (word === "unknown" ? "" : word.replaceAll("-", " "));
 
+const SERVES_WORDS: Readonly<Record<Ground["serves"], string>> = {
+  "this-job": "this job's own point",
+  vehicle: "a point of the vehicle's",
+  "safety-system": "a point of a safety system",
+  "battery-post": "the battery's minus post",
+  unknown: "",
+};
+
+const HOLDER_WORDS: Readonly<Record<Fuse["holder"], string>> = {
+  own: "in a holder of its own",
+  "fuse-box": "in the vehicle's fuse box",
+  tap: "in a fuse tap",
+  unknown: "",
+};
+
 function describePart(part: Part): string {
   const value = captionOf(part).value.replace("? A", "rating not stated");
   switch (part.kind) {
@@ -68,9 +83,9 @@ function describePart(part: Part): string {
     case "cap":
       return join(CAPS[part.method].words, part.name);
     case "ground":
-      return join("ring on a stud", part.where, known(part.surface), part.name);
+      return join("ring on a stud", part.where, known(part.surface), SERVES_WORDS[part.serves], part.name);
     case "fuse":
-      return join(value, known(part.form), part.name);
+      return join(value, known(part.form), HOLDER_WORDS[part.holder], part.name);
     case "relay":
       return join(part.poles.replaceAll("-", " "), value, suppressionWords(part.suppression), part.name);
     default:

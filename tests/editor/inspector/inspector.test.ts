@@ -8,7 +8,7 @@ import { commonFields, sameOf } from "../../../src/editor/inspector/several-mode
 import { wireFields } from "../../../src/editor/inspector/wire-fields.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Edit } from "../../../src/graph/edits/edit.ts";
-import type { Cavity, Connector, Part, PartId, PartKind, RunId, WireId } from "../../../src/graph/harness.ts";
+import type { Connector, Part, PartId, PartKind, RunId, WireId } from "../../../src/graph/harness.ts";
 import { emptyHarness, makePart, makeRun } from "../../../src/graph/make.ts";
 import { build } from "../../build.ts";
 

@@ -186,6 +186,28 @@ describe("joint table", () => {
   });
 });
 
+test("what is stated of joints, ground points and holders stands in the tables; what is not, says nothing", () => {
+  const { harness } = build()
+    .part("splice", "XJ1", {
+      method: "crimped-butt",
+      barrel: "blue",
+      cover: "cloth-over-tape",
+      zone: "engine-bay",
+    })
+    .part("splice", "XJ2", { method: "bullet-pair", liveHalf: "shrouded" })
+    .part("splice", "XJ3", { method: "tap" })
+    .part("ground", "XE1", { where: "kick panel", surface: "bare-metal", serves: "safety-system" })
+    .part("fuse", "F1", { rating_A: 10, holder: "tap" });
+  expect(column(jointTable(source(harness)), "kind")).toEqual([
+    "C  crimped butt joint, blue barrel, covered by tape under cloth tape; in the engine bay",
+    "B  bullet pair, can be parted, feed in the shrouded half",
+    "T  tap",
+  ]);
+  const parts = column(partTable(source(harness)), "description");
+  expect(parts).toContain("ring on a stud, kick panel, bare metal, a point of a safety system");
+  expect(parts).toContain("10 A, in a fuse tap");
+});
+
 describe("spares", () => {
   test("say how each is made safe, and what is not", () => {
     const harness = build()
