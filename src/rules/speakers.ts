@@ -109,6 +109,25 @@ export function reversalsOf(context: Context): readonly Reversal[] {
   }));
 }
 
+/**
+ * The output half that stays open where two channels of an amplifier are bridged: its other half drives a speaker
+ * whose other lead comes back to another channel of the same box.
+ */
+export function isOpenForBridge(context: Context, half: Point): boolean {
+  if (half.direction !== "gives" || !isSpeaker(half) || context.moduleOf(half)?.role !== "amplifier")
+    return false;
+  const own = half.unit === null ? [] : (context.points.byUnit.get(half.unit) ?? []);
+  const partner = own.find(
+    (point) => isSpeaker(point) && point.means.channel === half.means.channel && point.means !== half.means,
+  );
+  if (!partner) return false;
+  return context.points.partners(partner).some(({ part, contact }) => {
+    if (part.kind !== "speaker") return false;
+    const far = context.points.circuitAt(part.id, 3 - contact.number).points;
+    return far.some((point) => isSpeaker(point) && point.direction === "gives" && point.unit === half.unit);
+  });
+}
+
 /** How many channels a box's chart gives. */
 function channelCount(context: Context, unit: string): number {
   const points = context.points.byUnit.get(unit) ?? [];

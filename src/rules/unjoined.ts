@@ -1,5 +1,6 @@
 import type { Point } from "../electrical/points.ts";
 import type { Context } from "./context.ts";
+import { isOpenForBridge } from "./speakers.ts";
 import { byName } from "./words.ts";
 
 /** A lead that wants a partner, and the leads of other boxes that would do. */
@@ -150,7 +151,7 @@ function requiredLeads(context: Context): ReadonlySet<Point> {
     for (const point of halves) if (!context.isAlone(point)) joined.add(point.means.id);
     for (const point of halves) {
       if (context.isLeftOut(point) || joined.has(point.means.id)) continue;
-      if (joined.has(otherHalf(point.means.id))) judge(point);
+      if (joined.has(otherHalf(point.means.id)) && !isOpenForBridge(context, point)) judge(point);
     }
   }
   return required;

@@ -66,7 +66,9 @@ testRule(rule, {
     },
     {
       name: "a vehicle's pair with its minus on the battery",
-      build: across(speakers(1), [[1, 1]]).part("supply", "G1").wire("X3.2", "G1.−"),
+      build: across(speakers(1), [[1, 1]])
+        .part("supply", "G1")
+        .wire("X3.2", "G1.−"),
       findings: [{ at: ["X3.2", "G1.−"], fix: null }],
     },
     {

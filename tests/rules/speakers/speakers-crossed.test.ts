@@ -46,6 +46,22 @@ testRule(rule, {
         .wire("X4.2", "P1.−"),
     },
     {
+      name: "a subwoofer between two bridged channels of an amplifier",
+      build: build()
+        .module("A1", {
+          role: "amplifier",
+          rows: {
+            "1+": "speaker-rear-left-plus",
+            "1-": "speaker-rear-left-minus",
+            "2+": "speaker-rear-right-plus",
+            "2-": "speaker-rear-right-minus",
+          },
+        })
+        .part("speaker", "P1", { position: "subwoofer" })
+        .wire("A1.1+", "P1.+")
+        .wire("A1.2-", "P1.−"),
+    },
+    {
       name: "a subwoofer on a rear output",
       build: receiver()
         .part("speaker", "P1", { position: "subwoofer" })

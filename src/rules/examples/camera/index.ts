@@ -1,4 +1,13 @@
 import type { Examples } from "../example.ts";
+import cameraAlwaysPowered from "./camera-always-powered.ts";
+import cameraOnPulsedFeed from "./camera-on-pulsed-feed.ts";
+import cameraOptionsUnset from "./camera-options-unset.ts";
+import videoStandardsDiffer from "./video-standards-differ.ts";
 
 /** The examples of this group by the name of their rule. */
-export const examples: Examples = {};
+export const examples: Examples = {
+  "camera-on-pulsed-feed": cameraOnPulsedFeed,
+  "camera-always-powered": cameraAlwaysPowered,
+  "camera-options-unset": cameraOptionsUnset,
+  "video-standards-differ": videoStandardsDiffer,
+};

@@ -13,13 +13,16 @@ export default defineRule({
     severity: "fault",
     summary: "A factory amplifier that is fed sound is woken whenever the source plays.",
     source: "a how-to page on what fits what: its most repeated cause of silence after a receiver is changed",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
     brings: ["same-function-unjoined", "spare-not-capped", "loose-lead"],
   },
   *check(context) {
-    for (const [unit, points] of context.points.byUnit) {
+    for (const [unit, own] of context.points.byUnit) {
       const module = moduleNamed(context, unit);
+      // Where its plug is mated with one of the same wording, the other one stands for its contacts.
+      const standIns = context.points.standIns.get(unit) ?? [];
+      const points = standIns.length ? [...own, ...standIns] : own;
       if (module?.wakes === "by-signal") continue;
       const isAmplifier = module?.side === "vehicle" && module.role === "amplifier";
       // The leads of a vehicle that names no box: a turn-on lead among them leads to its amplifier.
@@ -28,7 +31,9 @@ export default defineRule({
       if (!leads.length && !isAmplifier) continue;
       const wakeLess = leads.length ? leads : quietData(context, points);
       if (!wakeLess.length || wakeLess.some((point) => isWoken(context, point, leads.length > 0))) continue;
-      if (!points.some((point) => isFedSound(context, point))) continue;
+      const isFed =
+        standIns.some((point) => givesSound(point)) || points.some((point) => isFedSound(context, point));
+      if (!isFed) continue;
       const lead = [...wakeLess].sort(byName);
       const times = sayStates([
         ...new Set(leads.flatMap((one) => context.feeds.liveAt(context.circuitOf(one)))),
@@ -78,15 +83,15 @@ function mayGive(point: Point): boolean {
   return point.means.id === "unknown" && point.contact.cavity !== null && point.direction !== "takes";
 }
 
+function isSound({ means }: Point): boolean {
+  return means.group === "speaker" || means.group === "line-level";
+}
+
+function givesSound(point: Point): boolean {
+  return isSound(point) && point.direction === "gives";
+}
+
 function isFedSound(context: Context, point: Point): boolean {
-  const { group } = point.means;
-  if ((group !== "speaker" && group !== "line-level") || point.direction === "gives") return false;
-  return context.points
-    .partners(point)
-    .some(
-      (other) =>
-        other.unit !== point.unit &&
-        other.direction === "gives" &&
-        (other.means.group === "speaker" || other.means.group === "line-level"),
-    );
+  if (!isSound(point) || point.direction === "gives") return false;
+  return context.points.partners(point).some((other) => other.unit !== point.unit && givesSound(other));
 }

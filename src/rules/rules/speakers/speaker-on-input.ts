@@ -12,7 +12,7 @@ export default defineRule({
     severity: "fault",
     summary: "Speakers hang on an amplifier's outputs, sources on its inputs.",
     source: "common practice, no source",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

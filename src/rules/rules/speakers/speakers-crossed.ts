@@ -2,7 +2,7 @@ import { byOutputUnit, isSplit } from "../../astray.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Fix, type Found } from "../../rule.ts";
-import { byPlace, type Driven } from "../../speakers.ts";
+import { byPlace, type Driven, isOpenForBridge, isSeated } from "../../speakers.ts";
 import { exchangeFix } from "../../swap.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
@@ -18,7 +18,9 @@ export default defineRule({
   },
   *check(context) {
     const told = new Set<Driven>();
-    for (const all of byOutputUnit(context.driven.filter(isSplit).sort(byPlace))) {
+    for (const all of byOutputUnit(
+      context.driven.filter((driven) => isSplit(driven) && !isBridged(context, driven)).sort(byPlace),
+    )) {
       for (const driven of all) {
         if (told.has(driven)) continue;
         told.add(driven);
@@ -29,6 +31,21 @@ export default defineRule({
     }
   },
 });
+
+/** A subwoofer or a centre speaker between two channels of an amplifier of which the other two halves stay open. */
+function isBridged(context: Context, { pair, plusFrom, minusFrom }: Driven): boolean {
+  if (isSeated(pair.channel) || plusFrom.unit !== minusFrom.unit) return false;
+  if (plusFrom.means.polarity === minusFrom.means.polarity) return false;
+  const own = plusFrom.unit === null ? [] : (context.points.byUnit.get(plusFrom.unit) ?? []);
+  const halves = own.filter(
+    (point) =>
+      point.direction === "gives" &&
+      [plusFrom, minusFrom].some(
+        (used) => used.means.channel === point.means.channel && used.means.polarity !== point.means.polarity,
+      ),
+  );
+  return halves.length > 0 && halves.every((half) => isOpenForBridge(context, half) && context.isAlone(half));
+}
 
 /** The other speaker gets the halves that this one lacks. */
 function isSplitAgainst(a: Driven, b: Driven): boolean {
