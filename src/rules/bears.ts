@@ -4,6 +4,9 @@ import { ampacityFor, bookOf, conditionsFor } from "../electrical/operate/ampaci
 import { insulationLimit_degC } from "../electrical/operate/resistances.ts";
 import type { Harness, Wire } from "../graph/harness.ts";
 
+/** What of a wire decides what it bears. */
+type Lead = Pick<Wire, "area_mm2" | "material" | "insulation" | "runs">;
+
 /** What a wire bears for good, and who says so. */
 export type Bears = { readonly amps: number; readonly book: string };
 
@@ -21,7 +24,7 @@ const AIR_degC = 30;
  * @param loaded loaded conductors in its bundle, itself included
  * @returns `null` where no size is stated
  */
-export function bears(harness: Harness, wire: Wire, loaded = 1): Bears | null {
+export function bears(harness: Harness, wire: Lead, loaded = 1): Bears | null {
   if (wire.area_mm2 === "unknown") return null;
   const key = `${wire.area_mm2}|${wire.material}|${wire.insulation}|${inEngineBay(harness, wire)}|${loaded}`;
   const { ampacityBook } = harness.settings.electrical;
@@ -40,7 +43,7 @@ export function bears(harness: Harness, wire: Wire, loaded = 1): Bears | null {
 
 const remembered = new Map<string, Map<string, Bears>>();
 
-function reckon(harness: Harness, wire: Wire, area_mm2: number, loaded: number): Bears {
+function reckon(harness: Harness, wire: Lead, area_mm2: number, loaded: number): Bears {
   const { book } = bookOf(harness.settings.electrical.ampacityBook);
   const material = wire.material === "unknown" ? "copper" : wire.material;
   const limit_degC = insulationLimit_degC(wire.insulation) ?? UNSTATED_degC;
@@ -65,7 +68,7 @@ function reckon(harness: Harness, wire: Wire, area_mm2: number, loaded: number):
     : { amps: Number.POSITIVE_INFINITY, book: book.name };
 }
 
-function inEngineBay({ runs }: Harness, wire: Wire): boolean {
+function inEngineBay({ runs }: Harness, wire: Lead): boolean {
   return wire.runs.some((id) => runs[id]?.zone === "engine-bay");
 }
 

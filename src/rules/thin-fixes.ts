@@ -47,7 +47,8 @@ export function smallerFuse(context: Context, { guard }: Stretch, worst: Thin): 
 export function thickerWires(context: Context, thin: readonly Thin[]): readonly Fix[] {
   const grown = thin.flatMap(({ wire, rating_A, stretch }) => {
     const area_mm2 = METRIC_SIZES_mm2.find((area) => {
-      const found = bears(context.harness, { ...wire, area_mm2: area });
+      const { material, insulation, runs } = wire;
+      const found = bears(context.harness, { area_mm2: area, material, insulation, runs });
       return found && allowed_A(context, stretch.guard, found.amps) >= rating_A;
     });
     return area_mm2 === undefined ? [] : [{ wire, area_mm2 }];

@@ -1,8 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
+import { type ContactKey, contactKey } from "../../../graph/contacts.ts";
 import type { Fuse, PartId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isPost } from "../../negatives.ts";
+import { postFrom } from "../../negatives.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, nameOf, sayList } from "../../words.ts";
 
@@ -15,7 +16,7 @@ export default defineRule({
       "Fuses stand in the positive lead; one in the negative only where a unit is wired straight to the battery's posts, and that is the harness's policy.",
     source:
       "FCS 1362:2010 §4.6.3 and §4.6.4: positive only on a negative-earth vehicle; Caltrans, Mobile Radio Telephone: both leads at the battery's posts",
-    reads: [...CIRCUITS, ...NAMES, "settings"],
+    reads: [...CIRCUITS, ...NAMES, "settings", "sizes", "lengths", "runs"],
     fixable: false,
   },
   *check(context) {
@@ -27,7 +28,7 @@ export default defineRule({
       const { choice, book } = context.profile.negativeFuse;
       const [toGround, units] = sidesOf(context, part);
       if (!units.length) continue;
-      if (choice === "both-at-posts" && toGround.some((id) => isPost(context, id))) continue;
+      if (choice === "both-at-posts" && postFrom(context, toGround)) continue;
       yield {
         message: `${part.designation} stands in the negative lead of ${sayList(units.map(nameOf))}${
           choice === "never"
@@ -44,7 +45,7 @@ export default defineRule({
 });
 
 /** What lies on the ground's side of a fuse, and whose returns lie on the other. */
-function sidesOf(context: Context, fuse: Fuse): readonly [readonly number[], readonly Point[]] {
+function sidesOf(context: Context, fuse: Fuse): readonly [readonly ContactKey[], readonly Point[]] {
   const zones = [1, 2].map((contact) =>
     zoneWithout(context, fuse.id, context.traced.circuitAt(fuse.id, contact)!.id),
   );
@@ -53,7 +54,7 @@ function sidesOf(context: Context, fuse: Fuse): readonly [readonly number[], rea
   const returns = zones[1 - ground]!.flatMap((id) => context.points.circuits[id]!.points)
     .filter(({ means, direction }) => means.group === "ground" && direction !== "gives")
     .sort(byName);
-  return [zones[ground]!, returns];
+  return [[contactKey(fuse.id, ground + 1)], returns];
 }
 
 function isGrounded(context: Context, circuit: number): boolean {

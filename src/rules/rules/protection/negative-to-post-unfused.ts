@@ -1,9 +1,7 @@
 import type { Point } from "../../../electrical/points.ts";
-import { contactKey, refOfKey } from "../../../graph/contacts.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { walkLeads } from "../../lead-walk.ts";
-import { isPostPoint } from "../../negatives.ts";
+import { isPostPoint, postFrom } from "../../negatives.ts";
 import { returnsOf } from "../../reversed.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, nameOf, sayPoint } from "../../words.ts";
@@ -17,18 +15,17 @@ export default defineRule({
       "Where the harness's policy is to fuse both leads of what is wired to the battery's posts, both have a fuse.",
     source:
       "Caltrans, Mobile Radio Telephone: both leads fused where they go to the battery's posts; FCS 1362:2010 §4.6.3 says otherwise",
-    reads: [...CIRCUITS, ...NAMES, "settings", "lengths", "runs"],
+    reads: [...CIRCUITS, ...NAMES, "settings", "sizes", "lengths", "runs"],
     fixable: false,
   },
   *check(context) {
     const { choice, book } = context.profile.negativeFuse;
     if (choice !== "both-at-posts") return;
-    const posts = context.points.all.filter(isPostPoint);
-    if (!posts.length) return;
+    if (!context.points.all.some(isPostPoint)) return;
     const units = [...context.newUnits.map(returnsOf), ...loadReturns(context)];
     for (const returns of units) {
       for (const point of [...returns].sort(byName)) {
-        const post = postOf(context, point, posts);
+        const post = postFrom(context, point.landings);
         if (!post) continue;
         yield {
           message: `${sayPoint(context, point)} goes straight to the battery's negative post, ${nameOf(post)}, without a fuse (${book}).`,
@@ -44,19 +41,4 @@ export default defineRule({
 
 function loadReturns({ parts, points }: Context): readonly (readonly Point[])[] {
   return parts.flatMap((part) => (part.kind === "load" ? [[points.pointAt(part.id, 2)!]] : []));
-}
-
-/** The post that a lead reaches before it meets a fuse or a stud on the body. */
-function postOf(context: Context, point: Point, posts: readonly Point[]): Point | undefined {
-  const { points } = context.circuitOf(point);
-  if (!posts.some((post) => points.includes(post))) return undefined;
-  const reached = walkLeads(context, point.landings);
-  return posts.find((post) => {
-    for (let at = reached.get(post.key)?.before; at; at = at.before) {
-      const { part } = refOfKey(at.key);
-      const kind = context.harness.parts[part]?.kind;
-      if (kind === "ground" || (kind === "supply" && at.key !== contactKey(part, 2))) return false;
-    }
-    return reached.has(post.key);
-  });
 }

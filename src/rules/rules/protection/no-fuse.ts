@@ -18,7 +18,7 @@ export default defineRule({
     severity: "danger",
     summary: "Between every supply and what it feeds stands a fuse.",
     source: "33 CFR 183.455(a), with the exemption of 183.425(g) for leads under 7 in; FCS 1362:2010 §4.6.3",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "lengths"],
     fixable: true,
   },
   *check(context) {
