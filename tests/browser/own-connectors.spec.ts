@@ -70,7 +70,7 @@ test("a connector is kept from one harness and put down in another", async ({ ed
 test("one is saved as a file, removed, put back, and opened from its file again", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(joinedPlugs());
-  await keepX1(editor);
+  await expect(await keepX1(editor)).toBeHidden();
   const dialog = await readyOnes(editor);
   await dialog.getByLabel("Which").selectOption({ label: NAME });
   const file = await savedFrom(editor, dialog);
@@ -95,7 +95,7 @@ test("one is saved as a file, removed, put back, and opened from its file again"
 test("of one name both are kept, or one replaces the other, as the person says", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(joinedPlugs());
-  await keepX1(editor);
+  await expect(await keepX1(editor)).toBeHidden();
   const keep = await keepX1(editor, "wren,  RADIO plug");
   await expect(keep.getByRole("alert").filter({ hasText: "is kept already" })).toBeVisible();
   await expectAccessible(editor.page, "a name that is there already");
@@ -135,7 +135,7 @@ test("of one name both are kept, or one replaces the other, as the person says",
 test("a file with mistakes says where they are, and nothing in a file becomes markup", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(joinedPlugs());
-  await keepX1(editor);
+  await expect(await keepX1(editor)).toBeHidden();
   const dialog = await readyOnes(editor);
   await dialog.getByLabel("Which").selectOption({ label: NAME });
   const { text } = await savedFrom(editor, dialog);
@@ -161,7 +161,7 @@ test("a file with mistakes says where they are, and nothing in a file becomes ma
 test("a connector file that is opened like a harness is taken in", async ({ editor }) => {
   await editor.open();
   await editor.openHarness(joinedPlugs());
-  await keepX1(editor);
+  await expect(await keepX1(editor)).toBeHidden();
   const first = await readyOnes(editor);
   await first.getByLabel("Which").selectOption({ label: NAME });
   const { text } = await savedFrom(editor, first);

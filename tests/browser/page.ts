@@ -35,6 +35,8 @@ export class EditorPage {
   readonly findings: Locator;
   readonly wires: Locator;
   readonly status: Locator;
+  /** What stands over the page and keeps keys from it. */
+  readonly over: Locator;
 
   private file: { readonly name: string; readonly mimeType: string; readonly buffer: Buffer } | null = null;
 
@@ -54,6 +56,7 @@ export class EditorPage {
     this.findings = page.getByRole("complementary", { name: "Findings" });
     this.wires = page.getByRole("grid", { name: "Wires" });
     this.status = page.getByRole("contentinfo");
+    this.over = page.locator("dialog[open], [role=dialog], [role=alertdialog], [role=menu]");
   }
 
   /** Opens an address of the editor; without one, an empty sheet. */
@@ -70,7 +73,7 @@ export class EditorPage {
 
   async chooseFile(name: string, text: string): Promise<void> {
     this.file = { name, mimeType: "application/json", buffer: Buffer.from(text) };
-    await this.page.keyboard.press("Control+o");
+    await this.press("Control+o");
   }
 
   heading(name: string): Locator {
@@ -101,13 +104,21 @@ export class EditorPage {
     return this.page.getByRole("dialog", { name });
   }
 
+  /** Presses keys that are meant for the page, not for a dialog or a menu that has yet to close. */
+  async press(keys: string): Promise<void> {
+    await expect(this.over).toHaveCount(0);
+    await this.page.keyboard.press(keys);
+  }
+
   /** Runs a command from the list of everything that can be done, by the beginning of its name. */
   async run(name: string): Promise<void> {
-    await this.page.keyboard.press("Control+k");
     const field = this.page.getByRole("combobox", { name: "What to do" });
+    await this.press("Control+k");
+    await expect(field).toBeFocused();
     await field.fill(name);
     await expect(this.page.getByRole("option").first()).toContainText(name, { ignoreCase: true });
     await field.press("Enter");
+    await expect(field).toBeHidden();
   }
 
   /** Draws a lead with the mouse, the way a hand does: in steps. */
