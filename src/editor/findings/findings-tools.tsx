@@ -10,7 +10,8 @@ import { stepFinding } from "./standing.ts";
 export function FindingsTools({ open }: { readonly open: readonly Finding[] }) {
   const editor = useEditorStore();
   const sorted = useEditor(
-    ({ derived }) => derived.checked === null || derived.checked.findings === derived.findings,
+    ({ derived }) =>
+      derived.checked?.findings.every((finding, index) => finding === derived.findings[index]) ?? true,
   );
   const counts = countBySeverity(open);
   const certain = open.filter(({ fix }) => fix).length;

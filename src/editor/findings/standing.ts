@@ -20,7 +20,9 @@ export function stepFinding(editor: Editor, by: 1 | -1): void {
   set({ panel: "findings" });
   standing.setState({ key: finding.key });
   showOnCanvas(editor, finding.about);
-  say(`${next + 1} of ${roots.length}, ${finding.severity}: ${finding.message}`);
+  // The list beside the drawing has all of it; what is said is enough to know whether to read on.
+  const [first = finding.message] = finding.message.split(/(?<=\.) /);
+  say(`${next + 1} of ${roots.length}, ${finding.severity}: ${first}`);
 }
 
 /** Puts the findings into order, and goes to the one that hurts most. */

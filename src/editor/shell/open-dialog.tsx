@@ -11,6 +11,8 @@ const AddConnector = lazy(() => import("../housing/add-connector.tsx"));
 const KeepConnector = lazy(() => import("../housing/keep-connector.tsx"));
 const PasteRows = lazy(() => import("../housing/paste-rows.tsx"));
 const Charts = lazy(() => import("../charts/charts-screen.tsx"));
+const ProfileDialog = lazy(() => import("../rules/profile-dialog.tsx"));
+const RuleBook = lazy(() => import("../rules/rule-book.tsx"));
 const Print = lazy(() => import("../print/print.tsx"));
 
 /** The two that a person opens by a key and types into at once are fetched when the page has come to rest. */
@@ -30,6 +32,8 @@ export function Dialogs() {
       {open.kind === "find" && <Find />}
       {open.kind === "print" && <Print />}
       {open.kind === "charts" && <Charts />}
+      {open.kind === "profile" && <ProfileDialog />}
+      {open.kind === "rules" && <RuleBook key={open.rule ?? "all"} rule={open.rule} />}
       {open.kind === "add-connector" && (
         <AddConnector
           key={open.side ?? "any"}

@@ -93,7 +93,10 @@ export function createEditor(harness: Harness = emptyHarness(), book: Book | nul
   return createStore<EditorState & EditorActions>()((set, get) => {
     const show = (history: History): void => {
       const derived = settle(history.present, get().derived, get().book);
+      const { why } = get();
       set({
+        // The way of a finding that is gone shows nothing any more.
+        why: why && derived.findings.some(({ key }) => key === why.finding) ? why : null,
         history: derived.harness === history.present ? history : { ...history, present: derived.harness },
         derived,
         selection: stillThere(get().selection, derived.harness),

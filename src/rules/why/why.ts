@@ -80,7 +80,9 @@ function feedWay(context: Context, place: Place): WhyWay | null {
   for (const key of place.keys) {
     const { part, contact } = refOfKey(key);
     const feed = context.feeds.feeds(context.points.circuitAt(part, contact))[0];
-    if (!feed || place.keys.includes(feed.source.key)) continue;
+    if (!feed) continue;
+    // What feeds a loose lead may be the very contact that it hangs on.
+    if (place.keys.includes(feed.source.key) && !("wire" in place.about)) continue;
     const way = shortestWay(linksOf(context.harness, false), feed.source.key, new Set(place.keys));
     if (!way) continue;
     const steps = stepsOf(context, way);
