@@ -44,3 +44,26 @@ function kindOf(context: Context, point: Point): FeedKind {
   if (steady.length) return "other";
   return context.feeds.isLive(circuit) ? "by-hand" : "none";
 }
+
+/** Inputs that want a feed of a certain kind: those of boxes, and of loads that are no lamp, heater, motor or sounder. */
+export function* wantedInputs(context: Context): Iterable<Input> {
+  for (const { constant, switched } of unitFeeds(context)) {
+    yield* constant;
+    yield* switched;
+  }
+  for (const part of context.parts) {
+    if (part.kind !== "load" || !SWITCHED.has(part.function) || MAY_DROP_OUT.has(part.type)) continue;
+    const point = context.points.pointAt(part.id, 1);
+    if (point) yield { point, fed: kindOf(context, point) };
+  }
+}
+
+/** A heater or a lamp should fall out while the engine cranks. */
+const MAY_DROP_OUT: ReadonlySet<string> = new Set(["lamp", "heater", "motor", "sounder"]);
+
+const WITH_KEY = [...SWITCHED, "run-feed", "delayed-feed", "power-socket-feed"];
+
+/** What gives a feed that comes with the key: the vehicle's leads, and outputs of interface modules. */
+export function switchedSources(context: Context): readonly Point[] {
+  return context.withFunction(...WITH_KEY).filter(({ direction }) => direction === "gives");
+}
