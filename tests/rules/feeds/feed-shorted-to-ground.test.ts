@@ -5,6 +5,10 @@ import { testRule } from "../test-rule.ts";
 
 testRule(rule, {
   silent: [
+    {
+      name: "antenna power on a stud: another rule's",
+      build: build().unit("X2", { "5": "antenna-power BU" }).path("X2.5", "XE1"),
+    },
     { name: "through a fuse to an input", build: feeds().path("X1.A4", "F1", "X2.1") },
     { name: "each to its own", build: joined() },
     {
@@ -33,8 +37,8 @@ testRule(rule, {
       ],
     },
     {
-      name: "antenna power on a stud",
-      build: build().unit("X2", { "5": "antenna-power BU" }).path("X2.5", "XE1"),
+      name: "amplifier turn-on on a stud",
+      build: build().unit("X2", { "5": "amplifier-turn-on BU" }).path("X2.5", "XE1"),
       findings: [{ at: ["X2.5", "XE1"], fix: null }],
     },
   ],

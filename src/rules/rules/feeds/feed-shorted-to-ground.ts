@@ -26,7 +26,10 @@ export default defineRule({
       const gives = points.filter((point) => point.direction === "gives");
       const live = gives.filter(
         (point) =>
-          !isGround(point.means.id) && (point.means.liveIn.length > 0 || point.means.active === "supply"),
+          !isGround(point.means.id) &&
+          // What a receiver gives an antenna is little, and has a rule of its own.
+          point.means.id !== "antenna-power" &&
+          (point.means.liveIn.length > 0 || point.means.active === "supply"),
       );
       const grounds = gives.filter((point) => isGround(point.means.id));
       if (!live.length || !grounds.length) continue;
