@@ -13,7 +13,7 @@ import turnOnFromConstant from "./turn-on-from-constant.ts";
 import turnOnNotJoined from "./turn-on-not-joined.ts";
 import turnOnOverloaded from "./turn-on-overloaded.ts";
 
-/** The examples of this group, by the names of their rules. */
+/** The examples of this group by the name of their rule. */
 export const examples: Examples = {
   "antenna-power-as-turn-on": antennaPowerAsTurnOn,
   "illumination-on-dimmer-return": illuminationOnDimmerReturn,
