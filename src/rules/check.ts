@@ -45,8 +45,9 @@ export function recheck(
   const found = new Map<Rule, readonly Found[]>();
   const findings: Finding[] = [];
   const waivers = waiversOf(harness);
+  const keys = new Keys();
   const take = (rule: Rule, one: Found) => {
-    const key = findingKey(rule.meta.id, one.about);
+    const key = keys.free(findingKey(rule.meta.id, one.about));
     const severity = one.severity ?? rule.meta.severity;
     const { id, group } = rule.meta;
     const waiver = waivers.of({ key, rule: id, group, severity });
@@ -70,6 +71,17 @@ export function recheck(
   }
   for (const rule of rules) for (const one of rule.review?.(context, [...findings]) ?? []) take(rule, one);
   return { harness, context, found, findings: inOrder(harness, putUnderRoots(context, findings)) };
+}
+
+/** Two findings of one rule about the very same things are told apart by their order. */
+class Keys {
+  private readonly taken = new Map<string, number>();
+
+  free(key: string): string {
+    const number = (this.taken.get(key) ?? 0) + 1;
+    this.taken.set(key, number);
+    return number === 1 ? key : `${key} ${number}`;
+  }
 }
 
 /** A cure is made for the harness as it was: where parts or wires are others, it is made anew. */
