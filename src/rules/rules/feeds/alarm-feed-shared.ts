@@ -12,7 +12,7 @@ export default defineRule({
     severity: "weak",
     summary: "An alarm's feed has a fuse of its own, and nothing else behind it.",
     source: "hints of a fitters' training programme (MECP), as quoted in an alarm maker's manual",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

@@ -13,7 +13,7 @@ export default defineRule({
     severity: "weak",
     summary: "A unit's feed is live in every position of the key in which the unit is meant to work.",
     source: "DIN 72552 (15, 15R and 30 are distinct terminals); otherwise common practice, no source",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

@@ -12,7 +12,7 @@ export default defineRule({
     summary: "Nothing new hangs on circuits of the brakes, the engine's control or the fuel.",
     source:
       "FCS 1362:2010 §2 (the fitter answers for the vehicle's safety); makers' workshop manuals (never splice into circuits of a safety system)",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

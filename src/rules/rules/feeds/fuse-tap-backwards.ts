@@ -12,7 +12,7 @@ export default defineRule({
     summary: "The new fuse of a fuse tap stands beside the original one, not behind it.",
     source:
       "three how-to pages on fuse taps, which agree on the mistake; that the branch then has two fuses in a row is traced from the copper; a starter maker's fitting guide allows no taps at all",
-    reads: [...CIRCUITS, ...NAMES, "joints"],
+    reads: [...CIRCUITS, ...NAMES, "sizes", "joints"],
     fixable: false,
   },
   *check(context) {

@@ -5,6 +5,7 @@ import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, nameOf, sayList, sayPoints } from "../../words.ts";
+import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {
@@ -13,7 +14,7 @@ export default defineRule({
     severity: "weak",
     summary: "Where a battery has a master switch, everything new lies behind it, or a waiver says why not.",
     source: "FCS 1362:2010 §2.9.3 (the customer's wish in writing, and a record)",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {
@@ -25,8 +26,10 @@ export default defineRule({
     for (const supply of supplies) {
       const plus = context.points.pointAt(supply.id, 1)!;
       const before = zoneBefore(context, plus, supplies);
+      // A relay joins a second battery to what lies behind the first one's switch: that switch is none of its own.
+      const near = new Set(zoneFrom(context, context.circuitOf(plus).circuit.id, isPlain));
       const own = isolators.filter((part) =>
-        [1, 2].some((number) => before.has(context.points.circuitAt(part.id, number).circuit.id)),
+        [1, 2].some((number) => near.has(context.points.circuitAt(part.id, number).circuit.id)),
       );
       if (!own.length) continue;
       const live = [...before].flatMap((id) => context.points.circuits[id]!.points).filter(isFed);
@@ -45,6 +48,8 @@ export default defineRule({
 });
 
 const isIsolator = (gate: Gate) => gate.kind === "switch" && gate.operatedBy === "isolator";
+
+const isPlain = (gate: Gate) => !isIsolator(gate) && gate.kind !== "make" && gate.kind !== "rest";
 
 /** The circuits that a battery feeds with its isolators open, up to another battery's post. */
 function zoneBefore(context: Context, plus: Point, supplies: readonly Supply[]): ReadonlySet<number> {

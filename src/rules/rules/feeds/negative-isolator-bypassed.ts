@@ -15,7 +15,7 @@ export default defineRule({
     summary:
       "Where the master switch lies between the battery's minus and the frame, nothing else joins the two.",
     source: "classic-car mailing list, April 1998, on a radio with a memory feed round a cut-off switch",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

@@ -11,7 +11,7 @@ export default defineRule({
     severity: "danger",
     summary: "Two batteries are joined through a relay, a diode or a charger only.",
     source: "common practice, no source",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

@@ -13,7 +13,7 @@ export default defineRule({
     summary:
       "Where a vehicle gives no switched feed, a unit's switched input is not put on some other lead instead.",
     source: "FCS 1362:2010 §2.7: many vehicles no longer have a conventional ignition sense signal",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

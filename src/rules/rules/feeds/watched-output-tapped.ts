@@ -12,7 +12,7 @@ export default defineRule({
     summary: "Nothing new draws its power from an output that is cut into pulses or watched by a controller.",
     source:
       'owners\' forum, "Reverse Camera powering SOLVED" (measured on one vehicle: a reversing-lamp output cut to three quarters once the engine charged)',
-    reads: [...CIRCUITS, ...NAMES, "settings"],
+    reads: [...CIRCUITS, ...NAMES, "sizes", "settings"],
     fixable: false,
   },
   *check(context) {

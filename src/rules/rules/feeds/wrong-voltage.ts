@@ -13,7 +13,7 @@ export default defineRule({
     summary: "Every part is made for the volts that it is fed with.",
     source:
       "makers' workshop manuals on cameras (factory cameras on a supply of about 6 V); otherwise common practice, no source",
-    reads: [...CIRCUITS, ...NAMES, "settings"],
+    reads: [...CIRCUITS, ...NAMES, "sizes", "settings"],
     fixable: false,
   },
   *check(context) {

@@ -26,7 +26,7 @@ export default defineRule({
     for (const id of circuits) {
       const wires = context.points.circuits[id]!.circuit.wires.map((wire) => context.harness.wires[wire]!);
       const without = wires.filter((wire) => !hasSize(context, wire));
-      stated += wires.length - without.length;
+      stated += wires.filter(({ area_mm2 }) => area_mm2 !== "unknown").length;
       if (without.length) missing.push(without);
     }
     const count = missing.reduce((sum, wires) => sum + wires.length, 0);
