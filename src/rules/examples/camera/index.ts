@@ -1,7 +1,9 @@
 import type { Examples } from "../example.ts";
 import cameraAlwaysPowered from "./camera-always-powered.ts";
+import cameraGroundApartFromDisplay from "./camera-ground-apart-from-display.ts";
 import cameraOnPulsedFeed from "./camera-on-pulsed-feed.ts";
 import cameraOptionsUnset from "./camera-options-unset.ts";
+import cameraStarved from "./camera-starved.ts";
 import videoStandardsDiffer from "./video-standards-differ.ts";
 
 /** The examples of this group by the name of their rule. */
@@ -10,4 +12,6 @@ export const examples: Examples = {
   "camera-always-powered": cameraAlwaysPowered,
   "camera-options-unset": cameraOptionsUnset,
   "video-standards-differ": videoStandardsDiffer,
+  "camera-starved": cameraStarved,
+  "camera-ground-apart-from-display": cameraGroundApartFromDisplay,
 };

@@ -4,6 +4,7 @@ import antennaPowerGrounded from "./antenna-power-grounded.ts";
 import coaxSpliced from "./coax-spliced.ts";
 import shieldGroundedTwice from "./shield-grounded-twice.ts";
 import shieldNotCarriedThrough from "./shield-not-carried-through.ts";
+import signalBesidePower from "./signal-beside-power.ts";
 import signalPairParted from "./signal-pair-parted.ts";
 import triggerCoreAtOneEnd from "./trigger-core-at-one-end.ts";
 
@@ -16,4 +17,5 @@ export const examples: Examples = {
   "antenna-power-grounded": antennaPowerGrounded,
   "antenna-amplifier-unpowered": antennaAmplifierUnpowered,
   "trigger-core-at-one-end": triggerCoreAtOneEnd,
+  "signal-beside-power": signalBesidePower,
 };

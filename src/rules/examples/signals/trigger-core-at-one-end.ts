@@ -3,7 +3,7 @@ import { defineExample } from "../example.ts";
 
 const video = (trigger: string) =>
   build()
-    .vehicle("X1", { "1": `reverse GN fuse:10${trigger}` })
+    .vehicle("X1", { "1": "reverse GN fuse:10" })
     .module("A1", {
       name: "rear camera",
       role: "camera",

@@ -9,12 +9,13 @@ export default defineRule({
   meta: {
     id: "camera-on-pulsed-feed",
     group: "camera",
-    severity: "weak",
+    severity: "fault",
     summary: "A camera is fed with steady volts, not by a lamp output that is pulsed or watched.",
     source:
       "owners' measurements of a lamp controller (reversing lead steady at 12 V, cut to three quarters at 14.2 V); a camera-monitor maker's manual ships a filter",
     reads: [...CIRCUITS, ...NAMES, "settings"],
     fixable: false,
+    brings: ["watched-output-tapped"],
   },
   *check(context) {
     for (const { part, feeds } of camerasOf(context)) {
@@ -46,6 +47,12 @@ function howItGives(context: Context, source: Point): "pulsed" | "watched" | nul
   const { cavity } = source.contact;
   if (!cavity) return null;
   if (cavity.gives === "pulsed" || cavity.gives === "watched") return cavity.gives;
-  if (cavity.gives === "plain" || source.side !== "vehicle" || source.means.group !== "lighting") return null;
+  if (cavity.gives === "plain" || source.side !== "vehicle" || !isExteriorLamp(source)) return null;
   return context.harness.settings.vehicle.lamps === "watched" ? "watched" : null;
+}
+
+const INSIDE: ReadonlySet<string> = new Set(["illumination", "interior-lamp", "work-lamp"]);
+
+function isExteriorLamp({ means }: Point): boolean {
+  return means.group === "lighting" && means.active === "supply" && !INSIDE.has(means.id);
 }

@@ -1,7 +1,9 @@
 import type { Rule } from "../../rule.ts";
 import cameraAlwaysPowered from "./camera-always-powered.ts";
+import cameraGroundApartFromDisplay from "./camera-ground-apart-from-display.ts";
 import cameraOnPulsedFeed from "./camera-on-pulsed-feed.ts";
 import cameraOptionsUnset from "./camera-options-unset.ts";
+import cameraStarved from "./camera-starved.ts";
 import videoStandardsDiffer from "./video-standards-differ.ts";
 
 /** The rules of this group, in the order in which a page lists them. */
@@ -10,4 +12,6 @@ export const rules: readonly Rule[] = [
   cameraAlwaysPowered,
   cameraOptionsUnset,
   videoStandardsDiffer,
+  cameraStarved,
+  cameraGroundApartFromDisplay,
 ];

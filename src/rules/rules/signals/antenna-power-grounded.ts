@@ -12,7 +12,7 @@ export default defineRule({
     severity: "fault",
     summary: "Antenna power meets no ground and no shield.",
     source: "common practice, no source",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
   },
   *check(context) {

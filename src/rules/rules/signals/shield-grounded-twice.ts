@@ -15,7 +15,7 @@ export default defineRule({
     summary: "A shield that is not the return of its signal is grounded at one end only.",
     source:
       "workshop manuals on cameras: a twisted pair whose foil shield ends at the display and is left open at the camera",
-    reads: [...CIRCUITS, ...NAMES, "cables"],
+    reads: [...CIRCUITS, ...NAMES, "cables", "sizes"],
     fixable: false,
   },
   *check(context) {

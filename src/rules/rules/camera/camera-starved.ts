@@ -1,0 +1,69 @@
+import { sayState } from "../../../electrical/operate/key-state.ts";
+import type { Readings } from "../../../electrical/operate/readings.ts";
+import type { Point } from "../../../electrical/points.ts";
+import { type Camera, camerasOf } from "../../cameras.ts";
+import { NAMES, SOLVED } from "../../facets.ts";
+import { voltsAt } from "../../full-load.ts";
+import { defineRule } from "../../rule.ts";
+import { everyState } from "../../states.ts";
+import { byName, sayPoint } from "../../words.ts";
+
+/** Of a camera of which nothing is stated, in any vehicle. @source from memory: 12 V less a quarter */
+const USUAL_LEAST_V = 9;
+/** Less than this share of the battery is a lead that is off, and what leaks onto it. */
+const OFF_SHARE = 0.3;
+
+export default defineRule({
+  meta: {
+    id: "camera-starved",
+    group: "camera",
+    severity: "weak",
+    summary: "A camera gets the volts that it needs whenever it is fed, while the starter turns too.",
+    source: "a how-to page on cameras far behind; 9 V where nothing is stated: from memory",
+    reads: [...SOLVED, ...NAMES],
+    fixable: false,
+  },
+  *check(context) {
+    const cameras = camerasOf(context).filter(({ feeds }) => feeds.length);
+    if (!cameras.length) return;
+    const states = everyState(context);
+    for (const camera of cameras) {
+      const range = camera.part.voltage_V;
+      const least_V = range === "unknown" ? USUAL_LEAST_V : range.least_V;
+      for (const feed of camera.feeds) {
+        const worst = worstOf(camera, feed, states, least_V);
+        if (!worst) continue;
+        const [volts, readings] = worst;
+        const battery_V = readings.solved.built.battery_V;
+        yield {
+          message: `${camera.part.designation} gets ${volts.toFixed(1)} V at ${sayPoint(context, feed)} of the battery's ${battery_V.toFixed(1)} V (${sayState(readings.state, context.harness)}); it needs ${least_V} V${range === "unknown" ? ", as is usual (from memory)" : ""}.`,
+          consequence: "The picture drops out when the lamps come on or the engine cranks.",
+          remedy:
+            "Use a thicker lead, for its ground as well, or a feed nearer by; look for a bad ground or joint on the way.",
+          about: [feed.at],
+        };
+      }
+    }
+  },
+});
+
+/** The state in which it lacks most, of those in which the wiring is to blame: the battery itself has enough. */
+function worstOf(
+  { grounds, part, points }: Camera,
+  feed: Point,
+  states: readonly Readings[],
+  least_V: number,
+): readonly [number, Readings] | null {
+  const back =
+    part.kind === "load" ? points.find(({ contact }) => contact.number === 2) : [...grounds].sort(byName)[0];
+  let worst: readonly [number, Readings] | null = null;
+  for (const readings of states) {
+    const { battery_V } = readings.solved.built;
+    const [plus, minus] = [voltsAt(readings, feed.key), back ? voltsAt(readings, back.key) : 0];
+    if (plus === null || minus === null || battery_V < least_V) continue;
+    const volts = plus - minus;
+    if (volts < battery_V * OFF_SHARE || volts >= least_V) continue;
+    if (!worst || volts - least_V < worst[0] - least_V) worst = [volts, readings];
+  }
+  return worst;
+}
