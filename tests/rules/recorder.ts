@@ -33,7 +33,9 @@ class Recorder {
 const same = (_: string, value: unknown) => value;
 
 function watched(recorder: Recorder, harness: Harness): Harness {
-  const cavity = (one: Cavity) => recorder.watch(one, FIELD_FACETS.cavity as Fields, same);
+  // A lead that changes changes several facets at once: who reads one of them is asked again.
+  const ofCavity = { ...FIELD_FACETS.cavity, lead: "parts" } as Fields;
+  const cavity = (one: Cavity) => recorder.watch(one, ofCavity, same);
   const part = (one: Part) =>
     recorder.watch(
       one,

@@ -21,6 +21,8 @@ export default defineRule({
     for (const point of context.points.all) {
       const lead = point.contact.cavity?.lead;
       if (!point.contact.cavity || point.contact.cavity.use === "plugged") continue;
+      // An airbag's or a high-voltage lead is left alone, not handled.
+      if (point.means.group === "safety") continue;
       const wires = context.points.wiresAt(point);
       const drawn = wires.length ? looseSpares(context, point, wires) : [];
       if (!drawn.length && (wires.length || !lead || !hangsFree(point) || isSpokenOf(context, point)))
