@@ -1,10 +1,14 @@
 import { describe, expect, test } from "vitest";
 import {
+  alike,
   countBySeverity,
   partFindings,
   placeOfFinding,
+  previewWords,
   sayChange,
+  sayWaived,
   waiveEdit,
+  withFollowing,
 } from "../../../src/editor/findings/findings-model.ts";
 import { apply } from "../../../src/graph/edits/apply.ts";
 import type { Edit } from "../../../src/graph/edits/edit.ts";
@@ -59,5 +63,41 @@ describe("what is said of a change", () => {
       findings.length > 1 ? `${findings.length} new findings.` : expect.any(String),
     );
     expect(sayChange(findings, [])).toMatch(/gone\. Nothing more is found\.$/);
+  });
+});
+
+describe("findings under their cause", () => {
+  const one = (key: string, under: string | null = null) => ({ ...findings[0]!, key, under, waiver: null });
+
+  test("what follows from a finding stands under it, in the order given", () => {
+    const rooted = withFollowing([one("a"), one("b", "c"), one("c"), one("d", "c")]);
+    expect(rooted.map(({ finding, following }) => [finding.key, following.map(({ key }) => key)])).toEqual([
+      ["a", []],
+      ["c", ["b", "d"]],
+    ]);
+  });
+
+  test("one whose cause is not open stands by itself", () => {
+    expect(withFollowing([one("b", "gone")]).map(({ finding }) => finding.key)).toEqual(["b"]);
+  });
+
+  test("a cure that is shown says what would go and what would come", () => {
+    const list = [one("a"), one("b")];
+    expect(previewWords(list, [one("b")], "a")).toBe("One finding gone. None new.");
+    expect(previewWords(list, [one("c")], "a")).toBe("2 findings gone. One finding new: danger.");
+    expect(previewWords(list, list, "a")).toBe("The finding would still be there. None new.");
+  });
+
+  test("a waiver of a whole rule or group says so, and counts what it would cover", () => {
+    const { ofRule, ofGroup } = alike(findings, findings[0]!);
+    expect(ofRule).toBe(2);
+    expect(ofGroup).toBe(0);
+    const waiver = { id: "v:1" as never, about: [], reason: "On the bench", by: "", date: "2026-03-02" };
+    expect(sayWaived({ ...waiver, covers: "rule", rule: "loose-lead" })).toBe(
+      "Waived on 2026-03-02, with all of the rule loose-lead: On the bench",
+    );
+    expect(sayWaived({ ...waiver, covers: "group", rule: "spares", date: "" })).toBe(
+      "Waived, with all of “Loose ends and spares”: On the bench",
+    );
   });
 });
