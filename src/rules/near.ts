@@ -30,11 +30,23 @@ export function isInput(context: Context, point: Point): boolean {
 export function actsOn(point: Point): "volts" | "ground" | null {
   const stated = point.contact.cavity?.actsOn;
   if (stated === "volts" || stated === "ground") return stated;
-  if (point.means.active === "ground") return "ground";
-  return point.means.active === "supply" ? "volts" : null;
+  const { id, group, active } = point.means;
+  if (USUALLY_GROUNDED.has(id)) return "ground";
+  return USUALLY_FED.has(id) || (group === "lighting" && active === "supply") ? "volts" : null;
 }
 
-/** What a function is, without the side: the leads that rest on a ground pulled by somebody. */
+/** Inputs that a contact to the frame works, and inputs that volts work, in nearly every vehicle. */
+const USUALLY_GROUNDED = new Set([
+  "parking-brake",
+  "mute",
+  "door-switch",
+  "bonnet-switch",
+  "boot-switch",
+  "horn-switch",
+]);
+const USUALLY_FED = new Set(["camera-trigger", "amplifier-turn-on", "antenna-power"]);
+
+/** Pulls its lead to ground at some time. */
 export function pullsToGround(point: Point): boolean {
   return point.direction === "gives" && point.means.active === "ground" && point.means.group !== "ground";
 }

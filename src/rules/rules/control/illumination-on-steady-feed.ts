@@ -1,5 +1,6 @@
 import type { ReachState } from "../../../electrical/reach.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
+import { actsOn } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
 import { nameOf, sayFeed, sayPoint } from "../../words.ts";
 
@@ -12,10 +13,11 @@ export default defineRule({
     source: "common practice, no source",
     reads: [...CIRCUITS, ...NAMES],
     fixable: false,
+    brings: ["one-lead-two-jobs"],
   },
   *check(context) {
     for (const point of context.withFunction("illumination")) {
-      if (point.direction !== "takes" || !point.contact.cavity) continue;
+      if (point.direction !== "takes" || !point.contact.cavity || actsOn(point) !== "volts") continue;
       const circuit = context.circuitOf(point);
       const steady = context.feeds
         .feeds(circuit)

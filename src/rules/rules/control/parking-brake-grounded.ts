@@ -1,5 +1,6 @@
 import type { ReachState } from "../../../electrical/reach.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
+import { actsOn } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
 import { nameOf, sayGrounds, sayPoint } from "../../words.ts";
 
@@ -16,7 +17,7 @@ export default defineRule({
   },
   *check(context) {
     for (const point of context.withFunction("parking-brake")) {
-      if (point.direction === "gives" || !point.contact.cavity) continue;
+      if (point.direction === "gives" || !point.contact.cavity || actsOn(point) !== "ground") continue;
       const circuit = context.circuitOf(point);
       // One that a relay grounds in reverse only is not grounded under way.
       if (!context.grounds.unattendedAt(circuit).some((state) => UNDER_WAY.has(state))) continue;

@@ -45,12 +45,15 @@ type Feed = { readonly point: Point; readonly wire: Wire; readonly area_mm2: num
 function thickest(context: Context, feeds: readonly Point[]): Feed | null {
   let found: Feed | null = null;
   for (const point of [...feeds].sort(byName)) {
+    // Where a lead goes on from its contact to others, only the thinner of the two is its own for certain.
+    let own: Feed | null = null;
     for (const wire of context.points.wiresAt(point)) {
       if (wire.area_mm2 === "unknown" || wire.ends.includes("loose")) continue;
       const lead_mm2 = point.contact.cavity?.lead?.area_mm2;
       const area_mm2 = typeof lead_mm2 === "number" ? Math.min(lead_mm2, wire.area_mm2) : wire.area_mm2;
-      if (!found || area_mm2 > found.area_mm2) found = { point, wire, area_mm2 };
+      if (!own || area_mm2 < own.area_mm2) own = { point, wire, area_mm2 };
     }
+    if (own && (!found || own.area_mm2 > found.area_mm2)) found = own;
   }
   return found;
 }

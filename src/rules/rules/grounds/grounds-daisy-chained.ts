@@ -98,8 +98,12 @@ function worstShared(
     const drop_V = wires.reduce((sum, wire) => sum + leastDrop_V(readings, wire), 0);
     const points = new Set([point, ...wires.flatMap(({ id }) => [...behind.get(id)!])]);
     const units = [...new Set([...points].map((one) => users.get(one)!))];
-    const limit_V = units.some((unit) => handlesSignals(context, unit)) ? SHARED_SIGNAL_V : SHARED_V;
-    if (drop_V <= limit_V || drop_V <= (worst?.drop_V ?? 0)) continue;
+    if (drop_V <= (worst?.drop_V ?? 0)) continue;
+    const moved = units.some((unit) => {
+      const limit_V = handlesSignals(context, unit) ? SHARED_SIGNAL_V : SHARED_V;
+      return drop_V * shareOfOthers(readings, unit, units) > limit_V;
+    });
+    if (!moved) continue;
     worst = { wires, drop_V, points: [...points] };
   }
   return worst;
@@ -115,6 +119,16 @@ function leastDrop_V(readings: Readings, wire: Wire): number {
   const shorter = wire.length_m === "unknown" && !wire.runs.length ? LEAST_m / USUAL.length_m : 1;
   const thicker = wire.area_mm2 === "unknown" ? USUAL.area_mm2 / MOST_mm2 : 1;
   return drop_V * shorter * thicker;
+}
+
+/** Of the current in a shared lead, how much is not the unit's own: only that moves its zero. */
+function shareOfOthers(readings: Readings, unit: Consumer, units: readonly Consumer[]): number {
+  const of = ({ feeds }: Consumer): number =>
+    feeds
+      .flatMap(({ landings }) => landings)
+      .reduce((sum, key) => sum + Math.abs(readings.loads.get(key)?.amps ?? 0), 0);
+  const all = units.reduce((sum, one) => sum + of(one), 0);
+  return all > 0 ? 1 - of(unit) / all : 0;
 }
 
 /** Line level or a picture goes in or out of it by a lead that is joined. */

@@ -1,5 +1,5 @@
 import type { Point } from "../../../electrical/points.ts";
-import type { Wire } from "../../../graph/harness.ts";
+import type { PartId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import {
@@ -24,7 +24,12 @@ export default defineRule({
     source: "an owner's report of line plugs that melted; the pattern: common practice, no source",
     reads: [...CIRCUITS, ...NAMES, "cables"],
     fixable: false,
-    brings: ["unit-without-ground", "same-function-unjoined", "required-lead-missing"],
+    brings: [
+      "unit-without-ground",
+      "same-function-unjoined",
+      "required-lead-missing",
+      "ground-thinner-than-feed",
+    ],
   },
   *check(context) {
     const shields = shieldWires(context.harness);
@@ -38,6 +43,7 @@ export default defineRule({
       const way = shieldWay(context, consumer, shields);
       if (!way) continue;
       const amps = drawn_A(consumer);
+      if (isFedByItsLead(context, consumer)) continue;
       yield {
         severity: amps !== null && amps <= BORNE_A ? "weak" : "danger",
         message: `${consumer.name} has no way back to the frame but through ${way.words}${amps === null ? "" : `, for ${Number(amps.toPrecision(3))} A`}.`,
@@ -55,6 +61,12 @@ export default defineRule({
 
 /** A small camera's current does a shield no harm, but it disturbs the picture. @source a threshold of our own */
 const BORNE_A = 0.5;
+
+/** An antenna's amplifier gets its little current by the lead that it amplifies: so it is made. */
+function isFedByItsLead({ harness }: Context, consumer: Consumer): boolean {
+  const part = harness.parts[consumer.id as PartId];
+  return part?.kind === "load" && part.type === "antenna" && (drawn_A(consumer) ?? 0) <= BORNE_A;
+}
 
 /** From here on a lost ground would burn the shield that takes its place. @source a threshold of our own */
 const BURNS_A = 5;
