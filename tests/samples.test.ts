@@ -26,7 +26,7 @@ const MEANT: Readonly<Record<string, readonly string[]>> = {
     "loose-lead at W8",
     "feeds-swapped at X3.12",
     "several-spares-under-one-cap at XC2",
-    "speakers-crossed at X2.B1",
+    "sides-swapped at X2.B1",
     "speaker-polarity-swapped at X2.B5",
     "spare-not-capped at X3.2",
   ],

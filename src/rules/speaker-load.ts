@@ -16,6 +16,8 @@ export type LowLoad = {
   readonly least_ohm: number;
   /** Whether the unit's own sheet says the least load. */
   readonly isStated: boolean;
+  /** Of two bridged channels: the least load is told for one of them, and each sees half. */
+  readonly isForChannel: boolean;
   readonly about: readonly About[];
 };
 
@@ -32,22 +34,33 @@ export function lowLoads(context: Context): readonly LowLoad[] {
 }
 
 function find(context: Context): readonly LowLoad[] {
-  return channelsOf(context.harness, context.traced).flatMap((channel): LowLoad[] => {
-    if (!channel.load?.belowLeast) return [];
+  const channels = channelsOf(context.harness, context.traced);
+  const boxOf = ({ plus }: Channel) => {
+    const point = context.points.pointAt(plus.part, plus.contact);
+    return point ? context.moduleOf(point) : null;
+  };
+  // Where a box drives speakers on single channels as well, its least load is that of a channel.
+  const single = new Set(channels.flatMap((one) => (one.load && !one.isPair ? [boxOf(one)] : [])));
+  return channels.flatMap((channel): LowLoad[] => {
+    if (!channel.load) return [];
+    const box = boxOf(channel);
+    const isStated = box !== null && box.leastLoad_ohm !== "unknown";
+    const factor = channel.isPair && isStated && single.has(box) ? 2 : 1;
+    const least_ohm = leastOf(box, channel.isPair) * factor;
+    if (channel.load.seen.value >= least_ohm * (1 - 1e-9)) return [];
     const speakers = channel.speakers
       .map(({ speaker }) => context.harness.parts[speaker] as Speaker)
       .sort((a, b) => compareNames(a.designation, b.designation));
     if (speakers.some(({ impedance_ohm }) => impedance_ohm === "unknown")) return [];
-    const plus = context.points.pointAt(channel.plus.part, channel.plus.contact);
-    const box = plus ? context.moduleOf(plus) : null;
     const about = [channel.plus, channel.minus, ...speakers.map(({ id }) => ({ part: id }))];
     return [
       {
         channel,
         speakers,
         seen_ohm: channel.load.seen.value,
-        least_ohm: leastOf(box, channel.isPair),
-        isStated: box !== null && box.leastLoad_ohm !== "unknown",
+        least_ohm: least_ohm / factor,
+        isStated,
+        isForChannel: factor === 2,
         about,
       },
     ];
@@ -79,10 +92,12 @@ function mayBeLow(context: Context): boolean {
     if (points[0]!.means.group !== "speaker" || points[0]!.means.polarity !== "plus") continue;
     for (const plus of points) {
       if (plus.direction !== "gives" || !isSpeaker(plus)) continue;
-      const least_ohm = leastOf(context.moduleOf(plus), true);
-      const single_ohm = leastOf(context.moduleOf(plus), false);
+      const box = context.moduleOf(plus);
+      // Twice a stated load: it may be told for one of two bridged channels.
+      const least_ohm = leastOf(box, true) * (box && box.leastLoad_ohm !== "unknown" ? 2 : 1);
+      const single_ohm = leastOf(box, false);
       const load = hangsOn(plus);
-      if (load > (1 / Math.min(least_ohm, single_ohm)) * (1 + 1e-9)) return true;
+      if (load > (1 / single_ohm) * (1 + 1e-9)) return true;
       if (load > (1 / least_ohm) * (1 + 1e-9) && !hangsAlone(context, plus, siemens)) return true;
     }
   }
@@ -103,7 +118,7 @@ function hangsAlone(context: Context, plus: Point, siemens: ReadonlyMap<number, 
 /** "P1 and P2 load A2.1+ speaker front left + with 2 Ω; its sheet allows no less than 4 Ω." */
 export function sayLoad(
   context: Context,
-  { channel, speakers, seen_ohm, least_ohm, isStated }: LowLoad,
+  { channel, speakers, seen_ohm, least_ohm, isStated, isForChannel }: LowLoad,
 ): string {
   const plus = context.points.pointAt(channel.plus.part, channel.plus.contact);
   const minus = context.points.pointAt(channel.minus.part, channel.minus.contact);
@@ -112,7 +127,7 @@ export function sayLoad(
   const bridge = channel.isPair && minus ? ` and ${sayPoint(context, minus)}` : "";
   const half = channel.isPair ? `, ${digits(seen_ohm / 2)} Ω for each of the two channels` : "";
   const limit = isStated
-    ? `its sheet allows no less than ${digits(least_ohm)} Ω`
+    ? `its sheet allows no less than ${digits(least_ohm)} Ω${isForChannel ? " on a channel" : ""}`
     : `its sheet names no least load, and ${digits(least_ohm)} Ω is usual (common practice, no source)`;
   return `${names} ${speakers.length === 1 ? "loads" : "load"} ${at}${bridge} with ${digits(seen_ohm)} Ω${half}; ${limit}.`;
 }

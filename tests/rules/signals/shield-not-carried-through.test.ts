@@ -51,11 +51,12 @@ testRule(rule, {
         .cable("WC2", "shielded", ["W3"], "W4"),
     },
     {
-      name: "a short bare tail behind the joint",
+      name: "a short bare tail of a pair behind the joint",
       build: cores()
         .change("W2", { length_m: 0.1 })
-        .path("A1.2", "XJ2")
-        .cable("WC1", "shielded", ["W1"], "W3"),
+        .path("A1.2", "XJ2", "A2.2")
+        .path("XE1", "XC1")
+        .cable("WC1", "shielded-pair", ["W1", "W3"], "W5"),
     },
     {
       name: "a long plain pair behind the joint that carries the return as well",
@@ -112,6 +113,11 @@ testRule(rule, {
       name: "two metres of plain wire behind the joint",
       build: cores().change("W2", { length_m: 2 }).path("A1.2", "XJ2").cable("WC1", "shielded", ["W1"], "W3"),
       findings: [{ at: ["W3", "W2", "XJ1"], says: "for 2 m", fix: null }],
+    },
+    {
+      name: "both halves called one cable, the shield cut off behind the camera",
+      build: cores().wire("A1.2", "loose").cable("WC1", "coax", ["W1", "W2"], "W3"),
+      findings: [{ at: ["W3", "A2.2"], says: "does not reach A2.2 video shield", fix: null }],
     },
   ],
 });

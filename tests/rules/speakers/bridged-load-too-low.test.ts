@@ -38,6 +38,24 @@ testRule(rule, {
       findings: [{ at: ["A1.1+", "A1.2-", "P1"], says: "Ω for each of the two channels", fix: null }],
     },
     {
+      name: "2 Ω where other channels show that the plate's 2 Ω are for one channel",
+      build: across(
+        sub(
+          build().module("A1", {
+            role: "amplifier",
+            leastLoad_ohm: 2,
+            rows: { ...rows, "3+": "speaker-rear-left-plus gives", "3-": "speaker-rear-left-minus gives" },
+          }),
+          "P1",
+          2,
+        ),
+      )
+        .part("speaker", "P3", { position: "rear-left", impedance_ohm: 4 })
+        .wire("A1.3+", "P3.+")
+        .wire("A1.3-", "P3.−"),
+      findings: [{ at: ["A1.1+", "A1.2-", "P1"], says: "no less than 2 Ω on a channel", fix: null }],
+    },
+    {
       name: "two of 4 Ω side by side where the plate says 4 Ω",
       build: sub(sub(box(4), "P1", 4), "P2", 4)
         .path("A1.1+", "XJ1", "P1.+")

@@ -50,6 +50,19 @@ testRule(rule, {
       findings: [{ at: ["P1.+", "P1.−", "A2.5", "A2.6"], fix: null }],
     },
     {
+      name: "on the line inputs, beside the receiver's line outputs",
+      build: amplifier()
+        .module("A1", {
+          role: "receiver",
+          rows: { "1": "line-rear-left-signal gives", "2": "line-rear-left-shield gives" },
+        })
+        .path("A1.1", "XJ1", "A2.5")
+        .path("A1.2", "XJ2", "A2.6")
+        .wire("XJ1", "P1.+")
+        .wire("XJ2", "P1.−"),
+      findings: [{ at: ["P1.+", "P1.−", "A2.5", "A2.6"], fix: null }],
+    },
+    {
       name: "inputs in a receptacle, a speaker of no stated place",
       build: build()
         .module("A1", { role: "amplifier" })

@@ -1,12 +1,14 @@
+import { USUAL } from "../../../electrical/operate/assumed.ts";
 import { sayState } from "../../../electrical/operate/key-state.ts";
 import type { Readings } from "../../../electrical/operate/readings.ts";
 import type { Point } from "../../../electrical/points.ts";
 import { type Camera, camerasOf } from "../../cameras.ts";
+import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { voltsAt } from "../../full-load.ts";
+import { fullLoad, voltsAt } from "../../full-load.ts";
 import { defineRule } from "../../rule.ts";
-import { everyState } from "../../states.ts";
-import { byName, sayPoint } from "../../words.ts";
+import { heaviestStates } from "../../states.ts";
+import { sayPoint } from "../../words.ts";
 
 /** Of a camera of which nothing is stated, in any vehicle. @source from memory: 12 V less a quarter */
 const USUAL_LEAST_V = 9;
@@ -26,12 +28,13 @@ export default defineRule({
   *check(context) {
     const cameras = camerasOf(context).filter(({ feeds }) => feeds.length);
     if (!cameras.length) return;
-    const states = everyState(context);
+    const running = fullLoad(context);
     for (const camera of cameras) {
       const range = camera.part.voltage_V;
       const least_V = range === "unknown" ? USUAL_LEAST_V : range.least_V;
       for (const feed of camera.feeds) {
-        const worst = worstOf(camera, feed, states, least_V);
+        if (!mayStarve(context, camera, feed, running, least_V)) continue;
+        const worst = worstOf(camera, feed, heaviestStates(context), least_V);
         if (!worst) continue;
         const [volts, readings] = worst;
         const battery_V = readings.solved.built.battery_V;
@@ -47,23 +50,47 @@ export default defineRule({
   },
 });
 
+/** Loads that draw the same power draw more of a low battery, but no more than twice: enough to spare needs no other state. */
+function mayStarve(
+  context: Context,
+  camera: Camera,
+  feed: Point,
+  running: Readings,
+  least_V: number,
+): boolean {
+  const volts = voltsOf(camera, feed, running);
+  if (volts === null) return false;
+  const { built } = running.solved;
+  const nominal_V = context.harness.settings.systemVoltage_V;
+  const { rest_V, cranking_V } = context.harness.settings.electrical;
+  const batteries = [
+    rest_V === "unknown" ? USUAL.restPerVolt * nominal_V : rest_V,
+    cranking_V === "unknown" ? USUAL.crankingPerVolt * nominal_V : cranking_V,
+    built.battery_V,
+  ].filter((battery_V) => battery_V >= least_V);
+  return batteries.some((battery_V) => battery_V - 2 * (built.battery_V - volts) < least_V);
+}
+
 /** The state in which it lacks most, of those in which the wiring is to blame: the battery itself has enough. */
 function worstOf(
-  { grounds, part, points }: Camera,
+  camera: Camera,
   feed: Point,
   states: readonly Readings[],
   least_V: number,
 ): readonly [number, Readings] | null {
-  const back =
-    part.kind === "load" ? points.find(({ contact }) => contact.number === 2) : [...grounds].sort(byName)[0];
   let worst: readonly [number, Readings] | null = null;
   for (const readings of states) {
     const { battery_V } = readings.solved.built;
-    const [plus, minus] = [voltsAt(readings, feed.key), back ? voltsAt(readings, back.key) : 0];
-    if (plus === null || minus === null || battery_V < least_V) continue;
-    const volts = plus - minus;
-    if (volts < battery_V * OFF_SHARE || volts >= least_V) continue;
-    if (!worst || volts - least_V < worst[0] - least_V) worst = [volts, readings];
+    const volts = voltsOf(camera, feed, readings);
+    if (volts === null || battery_V < least_V || volts < battery_V * OFF_SHARE || volts >= least_V) continue;
+    if (!worst || volts < worst[0]) worst = [volts, readings];
   }
   return worst;
+}
+
+/** Between its feed and its ground; `null` where one of them floats. */
+function voltsOf({ grounds, part, points }: Camera, feed: Point, readings: Readings): number | null {
+  const back = part.kind === "load" ? points.find(({ contact }) => contact.number === 2) : grounds[0];
+  const [plus, minus] = [voltsAt(readings, feed.key), back ? voltsAt(readings, back.key) : 0];
+  return plus === null || minus === null ? null : plus - minus;
 }

@@ -47,8 +47,7 @@ function pointOf(context: Context, key: ContactKey) {
 
 /** A shield round a signal that has a return of its own among the cores. */
 function isShieldOfPair(context: Context, { cable, cores, shield }: Cores): boolean {
-  if (!shield || (cable.kind !== "shielded" && cable.kind !== "shielded-pair") || cores.length < 2)
-    return false;
+  if (!shield || cable.kind === "coax" || cores.length < 2) return false;
   const functions = new Set(
     cores.flatMap((core) => circuitOfWire(context, core)?.points.map(({ means }) => means.id) ?? []),
   );

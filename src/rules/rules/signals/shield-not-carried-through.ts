@@ -1,11 +1,12 @@
-import type { PointCircuit } from "../../../electrical/points.ts";
+import { partnerOf } from "../../../catalogue/functions.ts";
+import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import { contactKey } from "../../../graph/contacts.ts";
 import type { End, Splice, Wire, WireId } from "../../../graph/harness.ts";
 import { type Cores, cablesOf, circuitOfWire } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { sayWire } from "../../words.ts";
+import { sayPoint, sayWire } from "../../words.ts";
 
 /** A stretch of a signal lead without its shield that is longer than any making-off of ends. */
 const BARE_m = 0.3;
@@ -20,7 +21,7 @@ export default defineRule({
       "NASA-STD-8739.4 shows shield terminations as parts of their own; the rest, and 0.3 m as the longest bare stretch: common practice, no source",
     reads: [...CIRCUITS, ...NAMES, "cables", "lengths"],
     fixable: false,
-    brings: ["loose-lead"],
+    brings: ["loose-lead", "same-function-unjoined", "spare-not-capped"],
   },
   *check(context) {
     const cables = cablesOf(context).filter((one): one is Shielded => one.shield !== null);
@@ -30,7 +31,7 @@ export default defineRule({
       const pair = `${a.cable.id} ${b.cable.id}`;
       if (told.has(pair)) continue;
       if (isCarried(context, a, b)) continue;
-      told.add(pair);
+      told.add(pair).add(a.cable.id).add(b.cable.id);
       yield {
         message: `${a.cable.designation} and ${b.cable.designation} are joined, at ${placeOf(context, circuit)}, and their shields ${sayWire(a.shield)} and ${sayWire(b.shield)} are not.`,
         consequence:
@@ -42,13 +43,25 @@ export default defineRule({
     const shielded = new Set<WireId>(cables.flatMap(({ cores }) => cores.map(({ id }) => id)));
     for (const one of cables) {
       const bare = bareBeyond(context, one, shielded);
-      if (!bare) continue;
+      if (!bare || told.has(one.cable.id)) continue;
+      told.add(one.cable.id);
       yield {
         message: `${one.cable.designation} ends at ${bare.joint.designation}; the signal goes on in ${sayWire(bare.wire)} for ${bare.length_m} m, and the shield ${sayWire(one.shield)} does not.`,
         consequence:
           "Behind the joint the lead hears everything around it: noise, a poor picture, poor reception.",
         remedy: "Go on in shielded cable, and carry the shield across the joint on a lead of its own.",
         about: [{ wire: one.shield.id }, { wire: bare.wire.id }, { part: bare.joint.id }],
+      };
+    }
+    for (const one of cables) {
+      const broken = told.has(one.cable.id) ? null : brokenReturn(context, one);
+      if (!broken) continue;
+      yield {
+        message: `${one.cable.designation} brings ${sayPoint(context, broken.signal)} to its other end, and its shield ${sayWire(one.shield)}, which is the return, does not reach ${sayPoint(context, broken.missed)}.`,
+        consequence:
+          "The signal finds its way back by the frame, and brings along what flows there: hum, a torn picture.",
+        remedy: "Carry the shield through to the contact that is for it, across every joint on the way.",
+        about: [{ wire: one.shield.id }, broken.missed.at],
       };
     }
   },
@@ -83,6 +96,27 @@ function isCarried(context: Context, a: Shielded, b: Shielded): boolean {
   if (one === other) return one !== null;
   if (a.cores.length < 2 || b.cores.length < 2) return false;
   return [one, other].every((circuit) => circuit !== null && context.grounds.isLive(circuit));
+}
+
+/** A shield that is the return of its core, and reaches the contact for it at one of the boxes only. */
+function brokenReturn(
+  context: Context,
+  { cores, shield }: Shielded,
+): { signal: Point; missed: Point } | null {
+  const home = circuitOfWire(context, shield);
+  if (!home) return null;
+  for (const core of cores) {
+    const there = circuitOfWire(context, core);
+    for (const signal of there?.points ?? []) {
+      if (signal.means.group !== "line-level" && signal.means.group !== "video") continue;
+      const partner = partnerOf(signal.means.id);
+      const own = signal.unit === null ? [] : (context.points.byUnit.get(signal.unit) ?? []);
+      const missed = own.find((point) => point.means.id === partner && point.part === signal.part);
+      if (!missed || context.circuitOf(missed) === home || context.isLeftOut(missed)) continue;
+      if (home.points.some(({ means }) => means.id === partner)) return { signal, missed };
+    }
+  }
+  return null;
 }
 
 function placeOf(context: Context, { circuit }: PointCircuit): string {

@@ -12,6 +12,7 @@ export default defineRule({
       "FAA AC 43.13-1B chapter 11 asks for loose ends to be made safe and stowed (from memory); otherwise common practice, no source",
     reads: [...CIRCUITS, ...NAMES],
     fixable: true,
+    brings: ["trigger-core-at-one-end"],
   },
   *check(context) {
     for (const lead of looseLeads(context)) {

@@ -13,6 +13,7 @@ export default defineRule({
       "33 CFR 183.445(b) asks for protection or a boot on studs that are always live; applied to leads: common practice, no source",
     reads: [...CIRCUITS, ...NAMES],
     fixable: true,
+    brings: ["trigger-core-at-one-end"],
   },
   *check(context) {
     for (const lead of looseLeads(context)) {

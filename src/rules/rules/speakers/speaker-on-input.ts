@@ -3,6 +3,7 @@ import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { isLineInput } from "../../levels.ts";
 import { defineRule } from "../../rule.ts";
+import { isSpeaker } from "../../speakers.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({
@@ -14,6 +15,7 @@ export default defineRule({
     source: "common practice, no source",
     reads: [...CIRCUITS, ...NAMES, "sizes"],
     fixable: false,
+    brings: ["line-level-into-speaker-input"],
   },
   *check(context) {
     for (const speaker of context.parts) {
@@ -21,7 +23,7 @@ export default defineRule({
       const leads = [1, 2].flatMap((contact) => context.points.pointAt(speaker.id, contact) ?? []);
       const each = leads.map((lead) => context.points.partners(lead));
       // A speaker that plays is one that an input listens to beside it.
-      if (each.flat().some((point) => point.direction === "gives")) continue;
+      if (each.flat().some((point) => isSpeaker(point) && point.direction === "gives")) continue;
       const inputs = each
         .flat()
         .filter((point) => isAmplifierInput(context, point))
@@ -30,7 +32,7 @@ export default defineRule({
       const joined = leads.filter((_, index) => each[index]!.some((point) => inputs.includes(point)));
       yield {
         message: `${speaker.designation} hangs on inputs: ${sayPoints(context, inputs)}.`,
-        consequence: "Nothing drives it: it stays silent.",
+        consequence: "Nothing that could move it drives it: it stays silent.",
         remedy: "Move it to the outputs, and bring the source to the inputs.",
         about: [...joined, ...inputs].map((point) => point.at),
       };
