@@ -31,7 +31,14 @@ export function reversingCamera(): Harness {
         chart: { title: "Wren, chassis book, sheet 4", edition: "3", date: "2019-05-01", measured: true },
       },
     )
-    .module("A1", { name: "camera over the rear door", role: "camera", outputs: "none", wakes: "by-lead" })
+    .module("A1", {
+      name: "camera over the rear door",
+      role: "camera",
+      outputs: "none",
+      wakes: "by-lead",
+      video: "pal",
+      voltage_V: { least_V: 9, most_V: 16 },
+    })
     .receptacle(
       "X3",
       "A1",
@@ -48,6 +55,7 @@ export function reversingCamera(): Harness {
       role: "display",
       outputs: "none",
       wakes: "by-lead",
+      video: "pal",
     })
     .receptacle(
       "X4",
@@ -62,7 +70,7 @@ export function reversingCamera(): Harness {
       },
       { name: "display plug", shell: "display 6", gender: "plug", rows: [[1, 2, 3, 4, 5, 6]] },
     )
-    .part("splice", "XJ1", { method: "crimped-butt", cover: "adhesive-sleeve" })
+    .part("splice", "XJ1", { method: "solder-and-sleeve", cover: "adhesive-sleeve" })
     .part("fuse", "F1", { name: "camera", rating_A: 1, form: "mini" })
     .part("load", "E1", {
       name: "reversing lamp",
@@ -70,8 +78,16 @@ export function reversingCamera(): Harness {
       function: "reverse",
       current_A: 1.75,
     })
-    .part("ground", "XE1", { where: "stud in the right rear pillar", surface: "bare-metal" })
-    .part("ground", "XE2", { where: "stud behind the dash, right", surface: "bare-metal" });
+    .part("ground", "XE1", {
+      where: "stud in the right rear pillar",
+      surface: "bare-metal",
+      serves: "vehicle",
+    })
+    .part("ground", "XE2", {
+      where: "stud behind the dash, right",
+      surface: "bare-metal",
+      serves: "vehicle",
+    });
   build
     .wire("X1.1", "XJ1.1")
     .wire("XJ1.2", "E1.+", "GN/WH")
@@ -102,6 +118,8 @@ export function reversingCamera(): Harness {
       zone: "cabin",
       covering: "split-loom",
       passes: [{ what: "rear door pillar", protection: "gaiter" }],
+      hinge: "twists-along",
+      support_m: 0.3,
     },
     (wire) => ["W7", "W11", "W12"].includes(wire.designation),
   );

@@ -24,10 +24,10 @@ export function workLamps(): Harness {
     .part("switch", "S1", { name: "work lamps, dash", operatedBy: "hand", rating_A: 5 })
     .part("load", "E1", { name: "lamp, left", type: "lamp", function: "work-lamp", current_A: 4 })
     .part("load", "E2", { name: "lamp, right", type: "lamp", function: "work-lamp", current_A: 4 })
-    .part("splice", "XJ1", { method: "crimped-butt", cover: "adhesive-sleeve" })
-    .part("splice", "XJ2", { method: "crimped-butt", cover: "adhesive-sleeve" })
-    .part("ground", "XE1", { where: "tail lift frame, left", surface: "bare-metal" })
-    .part("ground", "XE2", { where: "tail lift frame, right", surface: "bare-metal" })
+    .part("splice", "XJ1", { method: "crimped-butt", cover: "adhesive-sleeve", zone: "engine-bay" })
+    .part("splice", "XJ2", { method: "crimped-butt", cover: "adhesive-sleeve", zone: "outside" })
+    .part("ground", "XE1", { where: "tail lift frame, left", surface: "bare-metal", serves: "this-job" })
+    .part("ground", "XE2", { where: "tail lift frame, right", surface: "bare-metal", serves: "this-job" })
     .part("ground", "XE3", { where: "stud behind the dash", surface: "bare-metal" })
     .part("ground", "XE4", { where: "body strap at the battery", surface: "bare-metal" });
   build
@@ -59,6 +59,9 @@ export function workLamps(): Harness {
       zone: "outside",
       covering: "conduit",
       passes: [{ what: "chassis crossmember", protection: "clamp" }],
+      support_m: 0.4,
+      dripLoop: "yes",
+      drilled: "no",
     },
     (wire) => wire.designation === "W8",
   );
