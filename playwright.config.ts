@@ -8,13 +8,15 @@ export default defineConfig({
   testDir: "tests/browser",
   testMatch: "**/*.spec.ts",
   outputDir: "test-results",
-  workers: 1,
-  fullyParallel: false,
+  // Each worker has a browser of its own, with its own storage and clipboard: no test sees another's.
+  workers: 2,
+  fullyParallel: true,
   retries: 0,
   forbidOnly: true,
-  timeout: 60_000,
+  // Generous, for a machine that is slow or busy: a test that passes never waits for them.
+  timeout: 120_000,
   globalTimeout: 25 * 60_000,
-  expect: { timeout: 10_000 },
+  expect: { timeout: 15_000 },
   use: {
     baseURL: `http://127.0.0.1:${port}/`,
     viewport: { width: 1280, height: 800 },

@@ -6,12 +6,12 @@ type View = { readonly name: string; readonly show: (editor: EditorPage) => Prom
 const key = (keys: string) => (editor: EditorPage) => editor.page.keyboard.press(keys);
 const closed = async (editor: EditorPage) => {
   await editor.page.keyboard.press("Escape");
-  await expect(editor.page.getByRole("dialog")).toHaveCount(0);
+  await expect(editor.over).toHaveCount(0);
 };
 const dialog = (name: string, keys: string): View => ({
   name,
   show: async (editor) => {
-    await editor.page.keyboard.press(keys);
+    await editor.press(keys);
     await expect(editor.page.getByRole("dialog")).toBeVisible();
   },
 });
@@ -20,7 +20,6 @@ const command = (name: string): View => ({
   name,
   show: async (editor) => {
     await editor.run(name);
-    await expect(editor.page.getByRole("combobox", { name: "What to do" })).toBeHidden();
     await expect(editor.page.getByRole("dialog")).toBeVisible();
   },
 });
@@ -65,7 +64,10 @@ const DIALOGS: readonly View[] = [
   },
   {
     name: "the menu of files",
-    show: (editor) => editor.header.getByRole("button", { name: /: file$/ }).click(),
+    show: async (editor) => {
+      await editor.header.getByRole("button", { name: /: file$/ }).click();
+      await expect(editor.page.getByRole("menu")).toBeVisible();
+    },
   },
 ];
 
@@ -132,42 +134,46 @@ const WIDE: readonly View[] = [
   },
 ];
 
-async function inTheDark(editor: EditorPage): Promise<void> {
+test("axe finds nothing wrong with the page", async ({ editor }) => {
+  test.setTimeout(120_000);
+  await editor.open();
+  await expectAccessible(editor.page, "an empty sheet");
+  await editor.openHarness(joinedPlugs());
+  await expect(editor.part("X1")).toBeVisible();
+  for (const { name, show } of WIDE) {
+    await test.step(name, async () => {
+      await show(editor);
+      await expectAccessible(editor.page, name);
+    });
+  }
+});
+
+test("axe finds nothing wrong with any dialog", async ({ editor }) => {
+  test.setTimeout(120_000);
+  await editor.open();
+  await editor.openHarness(joinedPlugs());
+  await expect(editor.part("X1")).toBeVisible();
+  for (const { name, show } of DIALOGS) {
+    await test.step(name, async () => {
+      await show(editor);
+      await expectAccessible(editor.page, name);
+      await closed(editor);
+    });
+  }
+});
+
+test("the theme is the system's until a person chooses one", async ({ editor }) => {
+  const shown = editor.page.locator("html");
+  await editor.open();
+  await expect(shown).toHaveAttribute("data-theme", "paper");
   await editor.run("Dark: for the workshop");
-  await expect(editor.page.locator("html")).toHaveAttribute("data-theme", "workshop");
-}
-
-for (const theme of ["paper", "workshop"] as const) {
-  test(`axe finds nothing wrong with the page, ${theme}`, async ({ editor }) => {
-    test.setTimeout(120_000);
-    await editor.open();
-    if (theme === "workshop") await inTheDark(editor);
-    await expectAccessible(editor.page, "an empty sheet");
-    await editor.openHarness(joinedPlugs());
-    await expect(editor.part("X1")).toBeVisible();
-    for (const { name, show } of WIDE) {
-      await test.step(name, async () => {
-        await show(editor);
-        await expectAccessible(editor.page, name);
-      });
-    }
-  });
-
-  test(`axe finds nothing wrong with any dialog, ${theme}`, async ({ editor }) => {
-    test.setTimeout(120_000);
-    await editor.open();
-    if (theme === "workshop") await inTheDark(editor);
-    await editor.openHarness(joinedPlugs());
-    await expect(editor.part("X1")).toBeVisible();
-    for (const { name, show } of DIALOGS) {
-      await test.step(name, async () => {
-        await show(editor);
-        await expectAccessible(editor.page, name);
-        await closed(editor);
-      });
-    }
-  });
-}
+  await expect(shown).toHaveAttribute("data-theme", "workshop");
+  await editor.reload();
+  await expect(shown).toHaveAttribute("data-theme", "workshop");
+  await editor.run("Light: ink on paper");
+  await editor.page.emulateMedia({ colorScheme: "dark" });
+  await expect(shown).toHaveAttribute("data-theme", "paper");
+});
 
 test.describe("on a phone", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
@@ -177,7 +183,9 @@ test.describe("on a phone", () => {
     await expectAccessible(editor.page, "an empty sheet");
     await editor.openHarness(twoPlugs());
     for (const name of ["Drawing", "Findings", "Wires", "Details"]) {
-      await editor.page.getByRole("navigation").getByRole("button", { name }).tap();
+      const view = editor.page.getByRole("navigation").getByRole("button", { name });
+      await view.tap();
+      await expect(view).toHaveAttribute("aria-current", "page");
       await expectAccessible(editor.page, name);
     }
   });

@@ -163,6 +163,7 @@ test("the main job: draw an adapter, watch it being checked, print it, find it a
     }
     expect(text).toMatch(/X1\.8.*has no cap/);
     await dialog.getByRole("button", { name: "Close" }).click();
+    await expect(dialog).toBeHidden();
   });
 
   await test.step("after a reload it is all there", async () => {
@@ -170,15 +171,15 @@ test("the main job: draw an adapter, watch it being checked, print it, find it a
       editor.drawing
         .getByRole("button", { name: /^X\d\.\d/ })
         .evaluateAll((contacts) => contacts.map((contact) => contact.getAttribute("aria-label")));
-    await editor.page.keyboard.press("Escape");
+    await editor.press("Escape");
     await editor.kept();
     const before = await names();
     expect(before.length).toBe(15);
-    await page.reload();
+    await editor.reload();
     await expect(editor.part("X1")).toBeVisible();
     await expect(editor.part("X1")).toHaveAccessibleName(/radio plug of the van, 8 contacts/);
     await expect(editor.contact("X2.7")).toHaveAccessibleName(/violet.*joined by W\d+/);
     await expect(spare).toBeVisible();
-    expect(await names()).toEqual(before);
+    await expect.poll(names).toEqual(before);
   });
 });

@@ -10,12 +10,12 @@ test("once it has been open, the editor opens and works without a network", asyn
   await editor.openHarness(joinedPlugs());
   await editor.kept();
   await context.setOffline(true);
-  await page.reload();
+  await editor.reload();
   await expect(editor.status).toContainText("6 parts, 8 wires");
   // What is fetched only on asking is there as well: dialogs, the layout engine, the samples.
   await editor.run("Arrange the drawing");
   await expect(editor.undo("arrange")).toBeVisible({ timeout: 20_000 });
-  await page.keyboard.press("Control+p");
+  await editor.press("Control+p");
   await expect(page.getByRole("dialog").first()).toBeVisible();
   await page.keyboard.press("Escape");
   await editor.run("Open a sample");

@@ -51,7 +51,7 @@ test("a connector is kept from one harness and put down in another", async ({ ed
 
   await editor.run("New harness");
   await expect(editor.heading("Untitled harness")).toBeAttached();
-  await editor.page.reload();
+  await editor.reload();
   const dialog = await readyOnes(editor);
   await dialog.getByLabel("Which").selectOption({ label: NAME });
   await expect(dialog.getByRole("region", { name: "What stands in its cavities" })).toContainText(

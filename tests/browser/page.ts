@@ -65,6 +65,12 @@ export class EditorPage {
     await expect(this.drawing).toBeVisible();
   }
 
+  /** Loads the page again. What was open last is then fetched: wait for something of it before going on. */
+  async reload(): Promise<void> {
+    await this.page.reload();
+    await expect(this.drawing).toBeVisible();
+  }
+
   /** Opens a harness as a file that a person chose. The page's name is then the file's. */
   async openHarness(harness: Harness, fileName = "wren.harness.json"): Promise<void> {
     await this.chooseFile(fileName, serialise(harness));
@@ -121,6 +127,17 @@ export class EditorPage {
     await expect(field).toBeHidden();
   }
 
+  /** Finds a part, a wire or a contact by what is typed, and goes there. */
+  async find(typed: string, first = typed): Promise<void> {
+    const field = this.page.getByRole("combobox", { name: "What to find" });
+    await this.press("Control+f");
+    await expect(field).toBeFocused();
+    await field.fill(typed);
+    await expect(this.page.getByRole("option").first()).toContainText(first);
+    await field.press("Enter");
+    await expect(field).toBeHidden();
+  }
+
   /** Draws a lead with the mouse, the way a hand does: in steps. */
   async drag(from: Locator, to: Locator): Promise<void> {
     await this.dragTo(from, await middleOf(to));
@@ -155,33 +172,71 @@ export class EditorPage {
 }
 
 export type Spot = { readonly x: number; readonly y: number };
+export type Box = Spot & { readonly width: number; readonly height: number };
 
-export async function middleOf(thing: Locator): Promise<Spot> {
-  const box = await thing.boundingBox();
-  if (!box) throw new Error(`not on the page: ${thing}`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+/** Where a thing stands once it has come to rest: the same in three frames on end. */
+export async function boxOf(thing: Locator): Promise<Box> {
+  await expect(thing).toBeVisible();
+  return thing.evaluate(async (element) => {
+    const frame = () => new Promise((next) => requestAnimationFrame(next));
+    const read = () => {
+      const { x, y, width, height } = element.getBoundingClientRect();
+      return { x, y, width, height };
+    };
+    let box = read();
+    for (let same = 0; same < 2; ) {
+      await frame();
+      const now = read();
+      const still =
+        now.x === box.x && now.y === box.y && now.width === box.width && now.height === box.height;
+      same = still ? same + 1 : 0;
+      box = now;
+    }
+    return box;
+  });
 }
 
+export async function middleOf(thing: Locator): Promise<Spot> {
+  const { x, y, width, height } = await boxOf(thing);
+  return { x: x + width / 2, y: y + height / 2 };
+}
+
+const THEMES = [
+  ["light", "paper"],
+  ["dark", "workshop"],
+] as const;
+
 /**
- * Nothing that axe can find is wrong with the page as it stands.
- * @param rules only these; without them all of WCAG 2.2 AA and what axe advises besides
+ * Nothing that axe can find is wrong with the page as it stands, neither on paper nor in the workshop: the theme follows
+ * the system's, so that it is changed in place.
  */
-export async function expectAccessible(page: Page, view: string, rules?: readonly string[]): Promise<void> {
-  // Without frames there is nothing to gather on a page of its own, which would cost a second each time.
-  const axe = new AxeBuilder({ page }).setLegacyMode();
-  if (rules) axe.withRules([...rules]);
-  else axe.withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]);
+export async function expectAccessible(page: Page, view: string): Promise<void> {
+  for (const [colorScheme, theme] of THEMES) {
+    await page.emulateMedia({ colorScheme });
+    await expect(page.locator("html")).toHaveAttribute("data-theme", theme);
+    expect(await violationsOn(page), `${view}, ${theme}`).toEqual([]);
+  }
+  await page.emulateMedia({ colorScheme: "light" });
+}
+
+/** All of WCAG 2.2 AA and what axe advises besides. */
+async function violationsOn(page: Page) {
+  // Axe is a large script: it is read once a page. Of what is right nothing need be gathered, nor from frames.
+  const isThere = await page.evaluate(() => "axe" in window);
+  const axe = new AxeBuilder({ page, ...(isThere ? { axeSource: ";" } : {}) })
+    .setLegacyMode()
+    .options({ resultTypes: ["violations"] })
+    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]);
   // What stands behind an open dialog is out of reach, and has been looked at without it.
   if (await page.getByRole("dialog").or(page.getByRole("alertdialog")).first().isVisible()) {
     axe.include("dialog, [role=dialog], [role=alertdialog]");
   }
   const { violations } = await axe.analyze();
-  const said = violations.map(({ id, help, nodes }) => ({
+  return violations.map(({ id, help, nodes }) => ({
     id,
     help,
     at: nodes.slice(0, 4).map(({ html, failureSummary }) => `${html.slice(0, 200)} | ${failureSummary}`),
   }));
-  expect(said, view).toEqual([]);
 }
 
 /** A test of the editor fails as well when the page had a script error or asked another host for anything. */

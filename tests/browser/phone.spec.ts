@@ -1,6 +1,6 @@
 import type { Locator } from "@playwright/test";
 import { stackedPlugs } from "./harnesses.ts";
-import { type EditorPage, expect, middleOf, test } from "./page.ts";
+import { boxOf, type EditorPage, expect, middleOf, test } from "./page.ts";
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
 
@@ -11,6 +11,11 @@ async function tap(editor: EditorPage, thing: Locator): Promise<void> {
 
 const view = (editor: EditorPage, name: string) =>
   editor.page.getByRole("navigation", { name: "What is shown" }).getByRole("button", { name });
+
+async function show(editor: EditorPage, name: string): Promise<void> {
+  await view(editor, name).tap();
+  await expect(view(editor, name)).toHaveAttribute("aria-current", "page");
+}
 
 async function openOnPhone(editor: EditorPage): Promise<void> {
   await editor.open();
@@ -65,13 +70,11 @@ test("two fingers zoom, one finger moves the paper", async ({ editor }) => {
     await touch("touchMove", [x - 30 - 4 * step, y], [x + 30 + 4 * step, y]);
   await touch("touchEnd");
   await expect.poll(width).toBeGreaterThan(1.3 * before);
-  const zoomed = await editor.part("X1").boundingBox();
+  const zoomed = await boxOf(editor.part("X1"));
   await touch("touchStart", [x, y + 300]);
   for (let step = 1; step <= 8; step++) await touch("touchMove", [x, y + 300 - 10 * step]);
   await touch("touchEnd");
-  await expect
-    .poll(async () => (await editor.part("X1").boundingBox())?.y ?? 0)
-    .toBeLessThan((zoomed?.y ?? 0) - 50);
+  await expect.poll(async () => (await editor.part("X1").boundingBox())?.y ?? 0).toBeLessThan(zoomed.y - 50);
   await expect(editor.header.getByRole("button", { name: "Undo" })).toHaveAttribute("aria-disabled", "true");
 });
 
@@ -79,7 +82,7 @@ test("nothing is cut off at the side, and what a finger presses is 44 pixels", a
   const { page } = editor;
   await openOnPhone(editor);
   for (const name of ["Drawing", "Findings", "Wires", "Details"]) {
-    await view(editor, name).tap();
+    await show(editor, name);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(wide, name).toBeLessThanOrEqual(0);
     const small = await page
@@ -96,12 +99,12 @@ test("nothing is cut off at the side, and what a finger presses is 44 pixels", a
 
 test("from afar a finding is marked where it is", async ({ editor }) => {
   await editor.open("./?sample=wren-receiver-adapter-faults");
-  const { x: left, y: top } = await editor.drawing.boundingBox().then((box) => box ?? { x: 0, y: 0 });
+  const { x: left, y: top } = await boxOf(editor.drawing);
   const marks = editor.drawing.getByRole("button", { name: / at [XW]/ });
   await expect(marks.first()).toBeVisible();
-  const plugs = await Promise.all(["X1", "X2", "X3"].map((name) => editor.part(name).boundingBox()));
-  const lowest = Math.max(...plugs.map((box) => (box ? box.y + box.height : 0)));
-  const highest = Math.min(...plugs.map((box) => box?.y ?? 0));
+  const plugs = await Promise.all(["X1", "X2", "X3"].map((name) => boxOf(editor.part(name))));
+  const lowest = Math.max(...plugs.map((box) => box.y + box.height));
+  const highest = Math.min(...plugs.map((box) => box.y));
   for (const mark of await marks.all()) {
     const { x, y } = await middleOf(mark);
     expect(x).toBeGreaterThan(left);

@@ -25,9 +25,9 @@ test("samples are opened from a menu, as copies", async ({ editor }) => {
   await expect(editor.drawing.getByRole("group").first()).toBeVisible();
   await expect(editor.header).not.toContainText("keeping");
   const before = await editor.status.textContent();
-  await editor.page.reload();
+  await editor.reload();
   await expect(editor.drawing.getByRole("group").first()).toBeVisible();
-  expect(await editor.status.textContent()).toBe(before);
+  await expect(editor.status).toHaveText(before ?? "");
 });
 
 test("a sample that does not exist is said, and the page still works", async ({ editor }) => {

@@ -18,8 +18,17 @@ const textKey = (id: string, side: SideName) => `${id} ${side} text`;
 /** Texts as they are kept by now: a long one is not written again with every decision. */
 const kept = new Map<string, string>();
 
+/** A review that is asked for while it is still being written is the one that is being written. */
+let writing: Promise<void> = Promise.resolve();
+
 /** Keeps a review beside its harness. @throws where the browser refuses storage */
-export async function keepDraft(harnessId: string, isEmpty: boolean, desk: Desk): Promise<void> {
+export function keepDraft(harnessId: string, isEmpty: boolean, desk: Desk): Promise<void> {
+  const written = writing.then(() => writeDraft(harnessId, isEmpty, desk));
+  writing = written.catch(() => undefined);
+  return written;
+}
+
+async function writeDraft(harnessId: string, isEmpty: boolean, desk: Desk): Promise<void> {
   const { left, right } = desk.sides;
   for (const side of SIDES) {
     const key = textKey(harnessId, side);
@@ -34,6 +43,7 @@ export async function keepDraft(harnessId: string, isEmpty: boolean, desk: Desk)
 }
 
 export async function takeDraft(harnessId: string, isEmpty: boolean): Promise<Draft | null> {
+  await writing;
   const own = await readDraft(harnessId);
   if (own || !isEmpty) return own;
   const other = await get<string>(EMPTY_SHEET, drafts());
@@ -54,6 +64,7 @@ async function readDraft(id: string): Promise<Draft | null> {
 
 /** Forgets a review: it was accepted. */
 export async function dropDraft(harnessId: string): Promise<void> {
+  await writing;
   const shared = await get<string>(EMPTY_SHEET, drafts());
   const ids = new Set([harnessId]);
   // It was begun on an empty sheet, and taken up on another one.

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from "react";
+import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
 import "./dialog.css";
 
 /**
@@ -14,7 +14,9 @@ export function Dialog(props: {
 }) {
   const element = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useEffect(() => {
+  // Before anything else can happen: a key pressed between its appearing and its opening would be lost, and so would
+  // one between its going and the focus coming back.
+  useLayoutEffect(() => {
     const dialog = element.current;
     if (!dialog) return;
     const from = document.activeElement;
