@@ -2,6 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
 import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
+import { most_ohm, treeFrom } from "../../ground-tree.ts";
 import { consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, sayGrounds, sayPoint } from "../../words.ts";
@@ -26,7 +27,9 @@ export default defineRule({
       const { value, book } = context.profile.limits.groundDrop_V;
       let best: { readonly point: Point; readonly frame: Point; readonly drop_V: number } | null = null;
       for (const point of [...ends].sort(byName)) {
-        for (const frame of context.circuitOf(point).points.filter(isFrame)) {
+        const frames = context.circuitOf(point).points.filter(isFrame);
+        if (!frames.length || mostLost_V(context, point, frames) <= value) continue;
+        for (const frame of frames) {
           const readings = fullLoad(context);
           const [near, far] = [voltsAt(readings, point.key), voltsAt(readings, frame.key)];
           if (near === null || far === null) continue;
@@ -44,6 +47,16 @@ export default defineRule({
     }
   },
 });
+
+/** What all that is grounded in a circuit could lose together on the way of one of its contacts, at the most. */
+function mostLost_V(context: Context, point: Point, frames: readonly Point[]): number {
+  const { circuit } = context.circuitOf(point);
+  let all_A = 0;
+  for (const consumer of consumersOf(context))
+    if (consumer.grounds.some((one) => context.circuitOf(one).circuit === circuit))
+      all_A += drawn_A(consumer) ?? 0;
+  return most_ohm(treeFrom(context, frames), point) * all_A;
+}
 
 /** Size and length of every wire on the way are stated, so that the sum is no guess. */
 function isStated(context: Context, point: Point): boolean {

@@ -44,7 +44,7 @@ type Feed = { readonly point: Point; readonly wire: Wire; readonly area_mm2: num
 /** The thickest lead of its feed inputs. Where the box's own chart has a thinner lead there, that is its feed. */
 function thickest(context: Context, feeds: readonly Point[]): Feed | null {
   let found: Feed | null = null;
-  for (const point of [...feeds].sort(byName)) {
+  for (const point of feeds.length > 1 ? [...feeds].sort(byName) : feeds) {
     // Where a lead goes on from its contact to others, only the thinner of the two is its own for certain.
     let own: Feed | null = null;
     for (const wire of context.points.wiresAt(point)) {
@@ -69,7 +69,10 @@ function wayBack(context: Context, { grounds }: Consumer): Back | null {
   if (!own.length || own.some(({ area_mm2 }) => area_mm2 === "unknown")) return null;
   let narrow: Back = {
     wires: own,
-    area_mm2: round(own.reduce((sum, wire) => sum + (wire.area_mm2 as number), 0)),
+    area_mm2:
+      own.length === 1
+        ? (own[0]!.area_mm2 as number)
+        : round(own.reduce((sum, wire) => sum + (wire.area_mm2 as number), 0)),
   };
   // Several leads may part and meet again; of one, the way is followed to the first place where it branches or lands.
   const [first] = own;

@@ -1,12 +1,12 @@
 import { USUAL } from "../../../electrical/operate/assumed.ts";
 import type { Readings } from "../../../electrical/operate/readings.ts";
 import type { Point, PointCircuit } from "../../../electrical/points.ts";
-import { type ContactKey, keyOfEnd, keysOf, refOfKey } from "../../../graph/contacts.ts";
 import type { Wire, WireId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
 import { fullLoad, sayVolts } from "../../full-load.ts";
-import { type Consumer, consumersOf, isFrame } from "../../grounding.ts";
+import { most_ohm, treeFrom, wayOf } from "../../ground-tree.ts";
+import { type Consumer, consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, compareNames, sayList, sayPoints, sayWire } from "../../words.ts";
 
@@ -91,10 +91,15 @@ function worstShared(
     return units.size > 1 && [...units].some((unit) => !unit!.isLoad);
   };
   const shared = [...ways].map(([point, way]) => ({ point, wires: way.filter(isShared) }));
-  if (!shared.some(({ wires }) => wires.length)) return null;
+  // So little is drawn over so short leads that no sum is needed to say that nothing is lost.
+  const all_A = [...new Set(users.values())].reduce((sum, unit) => sum + (drawn_A(unit) ?? 0), 0);
+  const inReach = shared.filter(
+    ({ point, wires }) => wires.length > 0 && most_ohm(tree, point) * all_A > SHARED_SIGNAL_V,
+  );
+  if (!inReach.length) return null;
   const readings = fullLoad(context);
   let worst: Shared | null = null;
-  for (const { point, wires } of shared) {
+  for (const { point, wires } of inReach) {
     const drop_V = wires.reduce((sum, wire) => sum + leastDrop_V(readings, wire), 0);
     const points = new Set([point, ...wires.flatMap(({ id }) => [...behind.get(id)!])]);
     const units = [...new Set([...points].map((one) => users.get(one)!))];
@@ -137,69 +142,4 @@ function handlesSignals(context: Context, { id }: Consumer): boolean {
     (point) =>
       (point.means.group === "line-level" || point.means.group === "video") && !context.isAlone(point),
   );
-}
-
-type Step = { readonly wire: Wire | null; readonly from: ContactKey };
-type Tree = {
-  readonly steps: ReadonlyMap<ContactKey, Step>;
-  /** Wires beside which a second way leads to the ground: no unit depends on them alone. */
-  readonly doubled: ReadonlySet<Wire>;
-};
-
-/** How each contact of a circuit is reached from its grounds. */
-function treeFrom(context: Context, grounds: readonly Point[]): Tree {
-  const steps = new Map<ContactKey, Step>();
-  const used = new Set<Wire>();
-  const queue: ContactKey[] = [];
-  const seconds: (readonly [ContactKey, ContactKey])[] = [];
-  const reach = (key: ContactKey, step: Step): boolean => {
-    if (steps.has(key)) return false;
-    steps.set(key, step);
-    queue.push(key);
-    return true;
-  };
-  for (const point of grounds) for (const key of point.landings) reach(key, { wire: null, from: key });
-  for (let next = 0; next < queue.length; next++) {
-    const here = queue[next]!;
-    for (const key of besides(context, here)) reach(key, { wire: null, from: here });
-    for (const wire of context.traced.wiresAt(here)) {
-      if (used.has(wire)) continue;
-      used.add(wire);
-      for (const end of wire.ends) {
-        const key = keyOfEnd(end);
-        if (key !== null && key !== here && !reach(key, { wire, from: here })) seconds.push([here, key]);
-      }
-    }
-  }
-  const doubled = new Set<Wire>();
-  for (const [a, b] of seconds) {
-    const [left, right] = [wiresTo(steps, a), wiresTo(steps, b)];
-    for (const wire of left) if (!right.includes(wire)) doubled.add(wire);
-    for (const wire of right) if (!left.includes(wire)) doubled.add(wire);
-  }
-  return { steps, doubled };
-}
-
-/** What a contact is one with, without a wire: the other side of a joint, the mated contact. */
-function besides(context: Context, key: ContactKey): readonly ContactKey[] {
-  const part = context.traced.partOf(key);
-  if (part?.kind === "splice") return keysOf(part);
-  const { part: id, contact } = refOfKey(key);
-  return context.points.pointAt(id, contact)?.landings ?? [];
-}
-
-function wayOf({ steps, doubled }: Tree, point: Point): readonly Wire[] {
-  const start = point.landings.find((key) => steps.has(key));
-  return start ? wiresTo(steps, start).filter((wire) => !doubled.has(wire)) : [];
-}
-
-/** The wires between a contact and the ground. */
-function wiresTo(steps: ReadonlyMap<ContactKey, Step>, start: ContactKey): readonly Wire[] {
-  const wires: Wire[] = [];
-  let at = start;
-  for (let step = steps.get(at); step && step.from !== at; step = steps.get(at)) {
-    if (step.wire) wires.push(step.wire);
-    at = step.from;
-  }
-  return wires;
 }

@@ -17,14 +17,18 @@ export default defineRule({
     fixable: false,
   },
   *check(context) {
-    const inputs = context.points.all.filter(
-      (point) => JUDGED.has(point.means.group) && isInput(context, point),
-    );
-    for (const point of inputs.sort(byName)) {
-      const wants = actsOn(point);
-      const found =
-        wants === "ground" ? volts(context, point) : wants === "volts" ? ground(context, point) : null;
-      if (!found) continue;
+    const wrong: { readonly point: Point; readonly wants: "volts" | "ground"; readonly found: string }[] = [];
+    for (const points of context.points.byFunction.values()) {
+      if (!JUDGED.has(points[0]!.means.group)) continue;
+      for (const point of points) {
+        if (!isInput(context, point)) continue;
+        const wants = actsOn(point);
+        const found =
+          wants === "ground" ? volts(context, point) : wants === "volts" ? ground(context, point) : null;
+        if (found && wants) wrong.push({ point, wants, found });
+      }
+    }
+    for (const { point, wants, found } of wrong.sort((a, b) => byName(a.point, b.point))) {
       yield {
         message:
           wants === "ground"
