@@ -63,7 +63,7 @@ export function fullBuild(): Harness {
   build
     .part("fuse", "F10", {
       name: "board",
-      rating_A: 80,
+      rating_A: 100,
       form: "bolt-down",
       note: "0.15 m from the battery's plus.",
     })
@@ -113,7 +113,13 @@ function addCircuit(build: Build, circuit: BoardCircuit, index: number): void {
   build
     .part("fuse", fuse, { name, rating_A: fuse_A, form: "regular" })
     .part("switch", `S${10 + index}`, { name, operatedBy, rating_A: 20 })
-    .part("splice", `XJ${101 + index}`, { name, method: "crimped-butt", cover: "adhesive-sleeve" })
+    // More wires than a crimp holds go to a block.
+    .part("splice", `XJ${101 + index}`, {
+      name,
+      ...(count > 2
+        ? { method: "terminal-block", cover: "housing" }
+        : { method: "crimped-butt", cover: "adhesive-sleeve" }),
+    })
     .part("splice", `XJ${201 + index}`, {
       name: `${name}, ground`,
       method: "terminal-block",

@@ -38,6 +38,14 @@ const JOINTS: readonly (readonly [string, string])[] = [
   ["X2.B8", "X3.10"],
 ];
 
+/** Red and yellow stand for different things on the two charts: these leads carry markers in words. */
+const TRAPS: readonly (readonly [string, string])[] = [
+  ["X1.A4", "constant"],
+  ["X2.B5", "front left +"],
+  ["X3.12", "constant"],
+  ["X3.14", "switched"],
+];
+
 /**
  * The vehicle's two blocks to the receiver's plug. The blocks' cavities follow the usual filling of ISO 10487
  * blocks A and B; the receiver's leads have the usual aftermarket colours; the van's own are ours.
@@ -124,6 +132,11 @@ export function receiverAdapter(): Harness {
       cover: feed ? "housing" : "adhesive-sleeve",
     });
     build.path(vehicle, `XJ${index + 1}`, receiver);
+  }
+  for (const [contact, words] of TRAPS) {
+    const at = build.at(contact);
+    const wire = Object.values(build.harness.wires).find(({ ends }) => ends.some((end) => sameEnd(end, at)));
+    build.change(wire!.designation, { label: `${wire!.designation} ${words}` });
   }
   build.part("cap", "XC1", { method: "sleeve-folded-back" }).wire("X3.2", "XC1");
   build.part("cap", "XC2", { method: "sleeve-folded-back" }).wire("X3.16", "XC2");

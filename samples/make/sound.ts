@@ -141,7 +141,7 @@ export function amplifiedSound(): Harness {
       to: "bench",
       length_m: 4.8,
       zone: "cabin",
-      covering: "cloth-tape",
+      covering: "split-loom",
       note: "left side",
     },
     (wire) => line.has(wire.designation),

@@ -1,4 +1,47 @@
 import type { Rule } from "../../rule.ts";
+import barrelDoesNotFitWires from "./barrel-does-not-fit-wires.ts";
+import bulletOnHighCurrent from "./bullet-on-high-current.ts";
+import cappedWithTape from "./capped-with-tape.ts";
+import coloursCollide from "./colours-collide.ts";
+import greenAndYellowOnLowVoltage from "./green-and-yellow-on-low-voltage.ts";
+import jointBare from "./joint-bare.ts";
+import jointCloseToContact from "./joint-close-to-contact.ts";
+import jointLeftOpen from "./joint-left-open.ts";
+import jointNotByTheBook from "./joint-not-by-the-book.ts";
+import jointUnsealedInWetPlace from "./joint-unsealed-in-wet-place.ts";
+import jointWhereLoomFlexes from "./joint-where-loom-flexes.ts";
+import jointsAtOnePlace from "./joints-at-one-place.ts";
+import liveHalfBare from "./live-half-bare.ts";
+import severalJointsInLead from "./several-joints-in-lead.ts";
+import sizesFarApartInCrimp from "./sizes-far-apart-in-crimp.ts";
+import tapJoint from "./tap-joint.ts";
+import tapedJoint from "./taped-joint.ts";
+import tooManyWiresInJoint from "./too-many-wires-in-joint.ts";
+import tracersHardToTell from "./tracers-hard-to-tell.ts";
+import twistOnNut from "./twist-on-nut.ts";
+import twistedJoint from "./twisted-joint.ts";
 
 /** The rules of this group, in the order in which a page lists them. */
-export const rules: readonly Rule[] = [];
+export const rules: readonly Rule[] = [
+  liveHalfBare,
+  twistedJoint,
+  twistOnNut,
+  tapJoint,
+  jointUnsealedInWetPlace,
+  jointBare,
+  tapedJoint,
+  cappedWithTape,
+  jointNotByTheBook,
+  tooManyWiresInJoint,
+  barrelDoesNotFitWires,
+  sizesFarApartInCrimp,
+  bulletOnHighCurrent,
+  jointWhereLoomFlexes,
+  jointsAtOnePlace,
+  jointCloseToContact,
+  severalJointsInLead,
+  jointLeftOpen,
+  coloursCollide,
+  tracersHardToTell,
+  greenAndYellowOnLowVoltage,
+];

@@ -1,0 +1,94 @@
+import { sayColour, writeColour } from "../../../catalogue/colours.ts";
+import type { Point } from "../../../electrical/points.ts";
+import type { Wire } from "../../../graph/harness.ts";
+import type { Context } from "../../context.ts";
+import { CIRCUITS, NAMES } from "../../facets.ts";
+import { jointsOf } from "../../joints.ts";
+import { defineRule, type Found } from "../../rule.ts";
+import { byName, nameAndPurpose, sayList } from "../../words.ts";
+
+export default defineRule({
+  meta: {
+    id: "colours-collide",
+    group: "joints",
+    severity: "tidy",
+    summary:
+      "Where both charts use one colour for different things, and one of them is a feed or a ground, the leads carry markers at their joints.",
+    source:
+      "common practice, no source; of the usual colours of two charts only one side's follow the vehicle",
+    reads: [...CIRCUITS, ...NAMES, "labels"],
+    fixable: false,
+  },
+  *check(context) {
+    const leads = leadsAtJoints(context);
+    const byColour = new Map<string, Lead[]>();
+    for (const lead of leads) {
+      const key = writeColour(lead.wire.colour);
+      const list = byColour.get(key);
+      if (list) list.push(lead);
+      else byColour.set(key, [lead]);
+    }
+    const traps: (readonly [vehicle: Lead, own: Lead])[] = [];
+    for (const alike of byColour.values()) {
+      const own = alike.filter(({ point }) => point.side === "equipment");
+      for (const vehicle of alike) {
+        if (vehicle.point.side !== "vehicle") continue;
+        for (const other of own) if (isTrap(vehicle, other)) traps.push([vehicle, other]);
+      }
+    }
+    if (!traps.length) return;
+    traps.sort(([a, b], [c, d]) => byName(a.point, c.point) || byName(b.point, d.point));
+    yield* tell(traps);
+  },
+});
+
+/** A lead that goes from a cavity to a joint. */
+type Lead = { readonly point: Point; readonly wire: Wire; readonly circuit: number };
+
+function leadsAtJoints(context: Context): readonly Lead[] {
+  const leads: Lead[] = [];
+  for (const { part: joint, wires } of jointsOf(context)) {
+    for (const wire of wires) {
+      if (!wire.colour) continue;
+      const far = wire.ends.find((end) => end !== "loose" && end.part !== joint.id);
+      if (!far || far === "loose") continue;
+      const point = context.points.pointAt(far.part, far.contact);
+      if (!point || point.means.group === "none" || point.side === null) continue;
+      leads.push({ point, wire, circuit: context.traced.circuitAt(joint.id, 1)!.id });
+    }
+  }
+  return leads;
+}
+
+const POWER: ReadonlySet<string> = new Set(["feed", "ground"]);
+
+/** Somebody who matches by colour would join the two, and something would burn or stay dead for it. */
+function isTrap(one: Lead, other: Lead): boolean {
+  if (one.circuit === other.circuit || one.point.means === other.point.means) return false;
+  if (one.wire.label !== "" && other.wire.label !== "") return false;
+  return POWER.has(one.point.means.group) || POWER.has(other.point.means.group);
+}
+
+/** One finding for each pair of housings: the colours are one thing to know of them. */
+function* tell(traps: readonly (readonly [Lead, Lead])[]): Iterable<Found> {
+  const byPair = new Map<string, (readonly [Lead, Lead])[]>();
+  for (const trap of traps) {
+    const key = `${trap[0].point.part.id} ${trap[1].point.part.id}`;
+    const list = byPair.get(key);
+    if (list) list.push(trap);
+    else byPair.set(key, [trap]);
+  }
+  for (const pair of byPair.values()) {
+    const said = pair.map(
+      ([vehicle, own]) =>
+        `${sayColour(vehicle.wire.colour)} is ${nameAndPurpose(vehicle.point)}, but also ${nameAndPurpose(own.point)}`,
+    );
+    yield {
+      message: `One colour stands for different things on the two charts: ${sayList(said)}.`,
+      consequence: "Whoever joins by colour joins a feed to what is none of its business.",
+      remedy:
+        "Join by cavity and function, tick each row, and put a marker with words of its own on both leads of each such pair.",
+      about: pair.flatMap(([vehicle, own]) => [vehicle.point.at, own.point.at]),
+    };
+  }
+}
