@@ -13,7 +13,7 @@ export default defineRule({
     summary: "Two housings of one shape and one keying carry the same functions.",
     source:
       "FCS 1362:2010 §4.6.2 (a supply lead is made so that its poles cannot be exchanged); otherwise common practice, no source",
-    reads: [...CIRCUITS, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES, "housings"],
     fixable: false,
   },
   *check(context) {
