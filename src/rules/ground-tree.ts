@@ -59,8 +59,8 @@ export function wayOf({ steps, doubled }: Tree, point: Point): readonly Wire[] {
   return start ? wiresTo(steps, start).filter((wire) => !doubled.has(wire)) : [];
 }
 
-/** The wires between a contact and the ground. */
-function wiresTo(steps: ReadonlyMap<ContactKey, Step>, start: ContactKey): readonly Wire[] {
+/** The wires between a contact and the ground, along the way by which it was reached. */
+export function wiresTo(steps: ReadonlyMap<ContactKey, Step>, start: ContactKey): readonly Wire[] {
   const wires: Wire[] = [];
   let at = start;
   for (let step = steps.get(at); step && step.from !== at; step = steps.get(at)) {

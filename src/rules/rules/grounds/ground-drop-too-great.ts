@@ -2,7 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
 import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
-import { most_ohm, treeFrom } from "../../ground-tree.ts";
+import { most_ohm, treeFrom, wiresTo } from "../../ground-tree.ts";
 import { consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, sayGrounds, sayPoint } from "../../words.ts";
@@ -48,14 +48,20 @@ export default defineRule({
   },
 });
 
-/** What all that is grounded in a circuit could lose together on the way of one of its contacts, at the most. */
+/** What all whose current takes the same wires could lose together on the way of a contact, at the most. */
 function mostLost_V(context: Context, point: Point, frames: readonly Point[]): number {
   const { circuit } = context.circuitOf(point);
-  let all_A = 0;
-  for (const consumer of consumersOf(context))
-    if (consumer.grounds.some((one) => context.circuitOf(one).circuit === circuit))
-      all_A += drawn_A(consumer) ?? 0;
-  return most_ohm(treeFrom(context, frames), point) * all_A;
+  const tree = treeFrom(context, frames);
+  const wiresOf = (one: Point) => one.landings.flatMap((key) => wiresTo(tree.steps, key));
+  const own = new Set(wiresOf(point));
+  let sum_A = 0;
+  for (const consumer of consumersOf(context)) {
+    const shares = consumer.grounds.some(
+      (one) => context.circuitOf(one).circuit === circuit && wiresOf(one).some((wire) => own.has(wire)),
+    );
+    if (shares) sum_A += drawn_A(consumer) ?? 0;
+  }
+  return most_ohm(tree, point) * sum_A;
 }
 
 /** Size and length of every wire on the way are stated, so that the sum is no guess. */
