@@ -37,7 +37,7 @@ testRule(rule, {
         { ...mirror("unset", "off"), label: "green loop", meaning: "guide lines" },
         mirror("off", "on"),
       ]),
-      findings: [{ at: ["A1"], says: "is off and ought to be on", fix: null }],
+      findings: [{ at: ["A1"], severity: "fault", says: "is off and ought to be on", fix: null }],
     },
   ],
 });

@@ -44,6 +44,15 @@ testRule(rule, {
         .wire("X4.2", "A2.2"),
     },
     { name: "nothing known of how it wakes", build: factory({}) },
+    { name: "a person has put its turn-on aside", build: factory({ "3": "amplifier-turn-on takes spare" }) },
+    {
+      name: "a vehicle without an amplifier, whose chart has the cavity and no lead in it",
+      build: build()
+        .vehicle("X3", { ...pair, "9": "amplifier-turn-on takes" })
+        .unit("X4", { "1": "speaker-front-left-plus", "2": "speaker-front-left-minus" })
+        .wire("X4.1", "X3.1")
+        .wire("X4.2", "X3.2"),
+    },
   ],
   found: [
     {

@@ -12,6 +12,7 @@ export default defineRule({
     source: "a tips page on wiring a camera; that makers cut or join the loops: as it says there",
     reads: [...NAMES, "functions"],
     fixable: false,
+    brings: ["configuration-switch-unset", "configuration-switch-wrong"],
   },
   *check(context) {
     for (const { part } of camerasOf(context)) {
@@ -34,6 +35,7 @@ export default defineRule({
         ),
       ];
       yield {
+        severity: wrong.length ? "fault" : "weak",
         message: `Options of ${part.designation}: ${said.join("; ")}.`,
         consequence:
           "The picture may be mirrored, upside down, or have two sets of guide lines: the driver steers the wrong way.",

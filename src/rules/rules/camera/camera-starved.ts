@@ -24,6 +24,7 @@ export default defineRule({
     source: "a how-to page on cameras far behind; 9 V where nothing is stated: from memory",
     reads: [...SOLVED, ...NAMES],
     fixable: false,
+    brings: ["drop-too-great", "camera-ground-apart-from-display"],
   },
   *check(context) {
     const cameras = camerasOf(context).filter(({ feeds }) => feeds.length);

@@ -1,11 +1,12 @@
 import { functionOf, partnerOf } from "../../../catalogue/functions.ts";
-import { type ContactKey, keyOfEnd } from "../../../graph/contacts.ts";
+import type { Point } from "../../../electrical/points.ts";
+import { type ContactKey, keyOfEnd, refOfKey } from "../../../graph/contacts.ts";
 import type { Wire, WireId } from "../../../graph/harness.ts";
 import { type Cores, cablesOf, circuitOfWire, copperFrom, isGroundContact } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { compareNames, sayGrounds, sayList, sayWire } from "../../words.ts";
+import { byName, compareNames, sayGrounds, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({
   meta: {
@@ -25,7 +26,7 @@ export default defineRule({
     const without = new Set<WireId>(shields.map(({ id }) => id));
     for (const { chain, grounds } of chains(context, shields, without)) {
       if (grounds.length < 2) continue;
-      const points = grounds.flatMap((keys) => keys.slice(0, 1)).flatMap((key) => pointOf(context, key));
+      const points = grounds.flatMap((keys) => groundOf(context, keys));
       chain.sort((a, b) => compareNames(a.designation, b.designation));
       const own = cables.filter(({ shield }) => chain.includes(shield!));
       yield {
@@ -40,9 +41,14 @@ export default defineRule({
   },
 });
 
-function pointOf(context: Context, key: ContactKey) {
-  const mark = key.lastIndexOf("#");
-  return context.points.pointAt(key.slice(0, mark) as never, Number(key.slice(mark + 1))) ?? [];
+/** Of the grounds that an end reaches, the stud; where there is none, the first by name. */
+function groundOf(context: Context, keys: readonly ContactKey[]): readonly Point[] {
+  const points = keys.flatMap((key) => {
+    const { part, contact } = refOfKey(key);
+    return context.points.pointAt(part, contact) ?? [];
+  });
+  const rank = ({ part }: Point) => (part.kind === "ground" ? 0 : 1);
+  return points.sort((a, b) => rank(a) - rank(b) || byName(a, b)).slice(0, 1);
 }
 
 /** A shield round a signal that has a return of its own among the cores. */

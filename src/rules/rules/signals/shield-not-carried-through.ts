@@ -6,7 +6,7 @@ import { type Cores, cablesOf, circuitOfWire } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { sayPoint, sayWire } from "../../words.ts";
+import { byName, compareNames, sayPoint, sayWire } from "../../words.ts";
 
 /** A stretch of a signal lead without its shield that is longer than any making-off of ends. */
 const BARE_m = 0.3;
@@ -107,7 +107,7 @@ function brokenReturn(
   if (!home) return null;
   for (const core of cores) {
     const there = circuitOfWire(context, core);
-    for (const signal of there?.points ?? []) {
+    for (const signal of [...(there?.points ?? [])].sort(byName)) {
       if (signal.means.group !== "line-level" && signal.means.group !== "video") continue;
       const partner = partnerOf(signal.means.id);
       const own = signal.unit === null ? [] : (context.points.byUnit.get(signal.unit) ?? []);
@@ -119,14 +119,11 @@ function brokenReturn(
   return null;
 }
 
+/** The joint in a circuit; of mated plugs, the first by name. */
 function placeOf(context: Context, { circuit }: PointCircuit): string {
-  for (const key of circuit.contacts) {
-    const part = context.traced.partOf(key);
-    if (part?.kind === "splice") return part.designation;
-  }
-  return (
-    circuit.contacts.flatMap((key) => context.traced.partOf(key)?.designation ?? []).sort()[0] ?? "a joint"
-  );
+  const parts = circuit.contacts.flatMap((key) => context.traced.partOf(key) ?? []);
+  const joints = parts.filter(({ kind }) => kind === "splice");
+  return (joints.length ? joints : parts).map(({ designation }) => designation).sort(compareNames)[0]!;
 }
 
 /** The plain wire in which a signal goes on for long behind a joint where its shield ends in the air. */
@@ -141,7 +138,9 @@ function bareBeyond(
     for (const [index, end] of core.ends.entries()) {
       const joint = jointAt(context, end);
       if (!joint || !endsInTheAir(context, nearEnd(shield, core, index))) continue;
-      const on = [1, 2].flatMap((contact) => context.traced.wiresAt(contactKey(joint.id, contact)));
+      const on = [1, 2]
+        .flatMap((contact) => context.traced.wiresAt(contactKey(joint.id, contact)))
+        .sort((a, b) => compareNames(a.designation, b.designation));
       for (const wire of on) {
         if (wire === core || shielded.has(wire.id) || wire.length_m === "unknown") continue;
         if (wire.length_m > BARE_m) return { wire, joint, length_m: wire.length_m };

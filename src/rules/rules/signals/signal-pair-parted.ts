@@ -51,7 +51,9 @@ function cablesByWire(context: Context): ReadonlyMap<WireId, Cable> {
 function returnOf(context: Context, signal: Point): Point | undefined {
   const partner = partnerOf(signal.means.id);
   if (partner === null || signal.unit === null) return undefined;
-  const own = (context.points.byUnit.get(signal.unit) ?? []).filter(({ means }) => means.id === partner);
+  const own = (context.points.byUnit.get(signal.unit) ?? [])
+    .filter(({ means }) => means.id === partner)
+    .sort(byName);
   return own.find(({ part }) => part === signal.part) ?? own[0];
 }
 

@@ -4,6 +4,7 @@ import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, fixWith } from "../../rule.ts";
+import { isOpenForBridge } from "../../speakers.ts";
 import { compareNames, nameOf, sayList, sayPoint } from "../../words.ts";
 
 export default defineRule({
@@ -66,6 +67,8 @@ function hangsFree(point: Point): boolean {
 function isSpokenOf(context: Context, point: Point): boolean {
   const { spokenOf, required, ungrounded } = context.unjoined;
   if (spokenOf.has(point) || required.has(point)) return true;
+  // Of two bridged channels the inner halves stay open.
+  if (isOpenForBridge(context, point)) return true;
   if (point.means.group !== "ground") return false;
   // A box without a ground wants one, and a vehicle's open ground may be the one that it gets.
   return point.direction === "gives" ? ungrounded.size > 0 : ungrounded.has(point.unit ?? "");

@@ -26,7 +26,7 @@ export default defineRule({
       if (module?.wakes === "by-signal") continue;
       const isAmplifier = module?.side === "vehicle" && module.role === "amplifier";
       // The leads of a vehicle that names no box: a turn-on lead among them leads to its amplifier.
-      const leads = points.filter((point) => isTurnOn(point, isAmplifier));
+      const leads = points.filter((point) => isTurnOn(context, point, isAmplifier));
       if (unit !== "vehicle" && !isAmplifier) continue;
       if (!leads.length && !isAmplifier) continue;
       const wakeLess = leads.length ? leads : quietData(context, points);
@@ -57,10 +57,12 @@ function moduleNamed(context: Context, unit: string): Module | null {
   return part?.kind === "module" ? part : null;
 }
 
-/** Of an amplifier, whatever wakes it; of leads that name no box, only the one that can mean nothing else. */
-function isTurnOn(point: Point, isAmplifier: boolean): boolean {
-  if (point.direction !== "takes" || point.contact.cavity?.use === "plugged") return false;
-  return point.means.id === "amplifier-turn-on" || (isAmplifier && wakes(point.means));
+/** Of an amplifier, whatever wakes it; of leads that name no box, one that is there and can mean nothing else. */
+function isTurnOn(context: Context, point: Point, isAmplifier: boolean): boolean {
+  if (point.direction !== "takes" || context.isLeftOut(point)) return false;
+  if (isAmplifier) return wakes(point.means);
+  const isThere = point.contact.cavity?.lead != null || context.points.wiresAt(point).length > 0;
+  return point.means.id === "amplifier-turn-on" && isThere;
 }
 
 /** Data lines of a box, all of them joined to nothing. */

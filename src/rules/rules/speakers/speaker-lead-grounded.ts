@@ -17,6 +17,7 @@ export default defineRule({
       "Basic Car Audio Electronics (bcae1.com): both leads of a bridged output stand at half the supply; that a unit of which nothing is said is bridged: from memory",
     reads: [...CIRCUITS, ...NAMES],
     fixable: false,
+    brings: ["required-lead-missing"],
   },
   *check(context) {
     const told = new Map<number, Point[]>();

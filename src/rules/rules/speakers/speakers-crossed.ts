@@ -2,7 +2,7 @@ import { byOutputUnit, isSplit } from "../../astray.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Fix, type Found } from "../../rule.ts";
-import { byPlace, type Driven, isOpenForBridge, isSeated } from "../../speakers.ts";
+import { byPlace, type Driven, isOpenForBridge } from "../../speakers.ts";
 import { exchangeFix } from "../../swap.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
@@ -32,9 +32,9 @@ export default defineRule({
   },
 });
 
-/** A subwoofer or a centre speaker between two channels of an amplifier of which the other two halves stay open. */
-function isBridged(context: Context, { pair, plusFrom, minusFrom }: Driven): boolean {
-  if (isSeated(pair.channel) || plusFrom.unit !== minusFrom.unit) return false;
+/** A speaker between two channels of an amplifier of which the other two halves stay open. */
+function isBridged(context: Context, { plusFrom, minusFrom }: Driven): boolean {
+  if (plusFrom.unit !== minusFrom.unit) return false;
   if (plusFrom.means.polarity === minusFrom.means.polarity) return false;
   const own = plusFrom.unit === null ? [] : (context.points.byUnit.get(plusFrom.unit) ?? []);
   const halves = own.filter(
