@@ -13,7 +13,7 @@ export default defineRule({
     summary: "A joint leaves the lead free to move for 40 mm before its housing.",
     source:
       "vehicle makers' repair manuals ask for 40 mm, from memory; aircraft practice for 12 in (AC 43.13-1B chapter 11, from memory), which no adapter could keep",
-    reads: [...NAMES, "wiring", "joints", "lengths"],
+    reads: [...NAMES, "wiring", "joints", "lengths", "functions"],
     fixable: false,
   },
   *check(context) {

@@ -15,7 +15,7 @@ export default defineRule({
     summary: "The loom is bent no tighter than six times its own diameter.",
     source:
       "NASA Workmanship Standards, picture book 4.03; NASA-STD-8739.4 7.3.21 (6 diameters, 10 for long life)",
-    reads: [...NAMES, "runs", "sizes", "materials", "settings"],
+    reads: [...NAMES, "wiring", "runs", "sizes", "materials", "settings"],
     fixable: false,
   },
   *check(context) {

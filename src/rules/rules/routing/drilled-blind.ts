@@ -9,7 +9,7 @@ export default defineRule({
     severity: "danger",
     summary: "Before a hole is drilled for the loom, somebody has looked at what lies behind.",
     source: "a tracker maker's wiring guide (look behind first, use a depth stop, existing holes first)",
-    reads: [...NAMES, "runs"],
+    reads: [...NAMES, "wiring", "runs"],
     fixable: false,
   },
   *check(context) {

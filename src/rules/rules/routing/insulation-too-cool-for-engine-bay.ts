@@ -12,7 +12,7 @@ export default defineRule({
     summary: "Wire in the engine bay has insulation that bears the heat there.",
     source:
       "ISO 6722-1 class A ends at 85 °C; a chassis maker's guide for body builders asks for 125 °C conduit under the bonnet; that a road vehicle's engine bay passes 85 °C: from memory",
-    reads: [...NAMES, "runs", "materials", "settings"],
+    reads: [...NAMES, "wiring", "runs", "materials", "settings"],
     fixable: false,
   },
   *check(context) {

@@ -10,7 +10,7 @@ export default defineRule({
     severity: "weak",
     summary: "Where a loom crosses a hinge it twists along it, or a gaiter spreads its bend.",
     source: "FAA AC 43.13-1B §11-115 (bundles across hinges are to twist, not to bend)",
-    reads: [...NAMES, "runs"],
+    reads: [...NAMES, "wiring", "runs"],
     fixable: false,
   },
   *check(context) {

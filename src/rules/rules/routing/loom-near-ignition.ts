@@ -9,7 +9,7 @@ export default defineRule({
     severity: "weak",
     summary: "The loom stays clear of ignition leads and coils, or is sleeved against them.",
     source: "a chassis maker's guide for body builders; common practice otherwise, no source",
-    reads: [...NAMES, "runs"],
+    reads: [...NAMES, "wiring", "runs"],
     fixable: false,
   },
   *check(context) {

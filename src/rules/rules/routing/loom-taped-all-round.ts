@@ -12,7 +12,7 @@ export default defineRule({
     summary:
       "A long loom inside the cabin can be opened: it is tied or in split loom, not taped all the way.",
     source: "FCS 1362:2010 p. 21; the length is a threshold of our own",
-    reads: [...NAMES, "runs", "settings"],
+    reads: [...NAMES, "wiring", "runs", "settings"],
     fixable: true,
   },
   *check(context) {

@@ -11,7 +11,7 @@ export default defineRule({
     severity: "weak",
     summary: "The loom is clipped at short distances all the way.",
     source: "FAA AC 43.13-1B §11-96 (24 in); 46 CFR 183.340",
-    reads: [...NAMES, "runs", "settings"],
+    reads: [...NAMES, "wiring", "runs", "settings"],
     fixable: false,
   },
   *check(context) {

@@ -11,7 +11,7 @@ export default defineRule({
     severity: "weak",
     summary: "Where it is wet, the loom hangs lowest before the plug or the bulkhead that it enters.",
     source: "FAA AC 43.13-1B §11-96",
-    reads: [...NAMES, "runs"],
+    reads: [...NAMES, "wiring", "runs"],
     fixable: false,
   },
   *check(context) {
