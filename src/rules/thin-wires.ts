@@ -74,17 +74,25 @@ function thinIn(context: Context, stretch: Stretch): readonly Thin[] {
     .sort((a, b) => compareNames(a.wire.designation, b.wire.designation));
 }
 
-/** What a fuse may be rated at, over a wire that bears so much. */
+/** Tables of what a wire bears agree no closer than this. */
+const TABLES_AGREE = 1.1;
+
+/**
+ * What a fuse may be rated at, over a wire that bears so much: by the harness's own limit, else by the rule of its
+ * settings, else by the profile, with the next standard rating let pass where it is past the table by a tenth at most.
+ */
 export function allowed_A(context: Context, guard: Guard, amps: number): number {
   const { rules, electrical } = context.harness.settings;
-  const { value } = context.profile.limits.fuseShare_percent;
-  const isOwn = rules.limits.some(({ name }) => name === "fuseShare_percent");
-  if (!isOwn && electrical.fuseRule === "150-percent") return Math.max(amps * 1.5, (amps * value) / 100);
-  if (!isOwn && electrical.fuseRule === "next-size") {
-    const form = guard.kind === "fuse" ? formFor(guard.fuse) : "regular";
-    return Math.max(mostAllowed("next-size", amps, BLADES[form]), (amps * value) / 100);
-  }
-  return (amps * value) / 100;
+  const byBook_A = (amps * context.profile.limits.fuseShare_percent.value) / 100;
+  if (rules.limits.some(({ name }) => name === "fuseShare_percent")) return byBook_A;
+  if (electrical.fuseRule === "150-percent") return Math.max(amps * 1.5, byBook_A);
+  if (electrical.fuseRule === "at-most-ampacity") return byBook_A;
+  const form = guard.kind === "fuse" ? formFor(guard.fuse) : "regular";
+  const next_A = mostAllowed("next-size", amps, BLADES[form]);
+  return Math.max(
+    byBook_A,
+    electrical.fuseRule === "next-size" ? next_A : Math.min(next_A, amps * TABLES_AGREE),
+  );
 }
 
 const PASSED: ReadonlySet<Part["kind"]> = new Set(["switch", "relay", "diode", "resistor"]);

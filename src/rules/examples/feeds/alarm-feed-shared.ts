@@ -9,7 +9,7 @@ const alarm = () =>
       rows: { "1": "constant-feed 0.1A", "2": "ground", "3": "alarm-siren gives" },
     })
     .part("load", "E1", { type: "sounder", function: "alarm-siren", current_A: 0.5 })
-    .part("load", "E2", WORK_LAMP)
+    .part("load", "E2", { ...WORK_LAMP, current_A: 2 })
     .path("G1.+", "F1", "XJ1", "A1.1")
     .path("A1.2", "XE2")
     .path("A1.3", "E1.+")

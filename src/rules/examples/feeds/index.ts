@@ -12,6 +12,7 @@ import negativeIsolatorBypassed from "./negative-isolator-bypassed.ts";
 import suppliesJoined from "./supplies-joined.ts";
 import supplyReversed from "./supply-reversed.ts";
 import switchedInputOnAnotherLead from "./switched-input-on-another-lead.ts";
+import tappedCircuitOverloaded from "./tapped-circuit-overloaded.ts";
 import watchedOutputTapped from "./watched-output-tapped.ts";
 import wrongVoltage from "./wrong-voltage.ts";
 
@@ -28,6 +29,7 @@ export const examples: Examples = {
   "feed-of-wrong-kind": feedOfWrongKind,
   "switched-input-on-another-lead": switchedInputOnAnotherLead,
   "watched-output-tapped": watchedOutputTapped,
+  "tapped-circuit-overloaded": tappedCircuitOverloaded,
   "wrong-voltage": wrongVoltage,
   "isolator-bypassed": isolatorBypassed,
   "fuse-tap-backwards": fuseTapBackwards,
