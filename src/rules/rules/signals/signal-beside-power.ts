@@ -1,3 +1,4 @@
+import type { Polarity } from "../../../catalogue/functions.ts";
 import type { RunId, Wire, WireId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
@@ -23,9 +24,14 @@ export default defineRule({
     const runs = Object.values(context.harness.runs);
     if (!runs.length) return;
     const inRuns = wiresByRun(context);
-    const signals = signalWires(context);
+    const signals = signalWires(context, (polarity) => polarity !== "minus");
+    if (!signals.size) return;
+    // Their returns carry no more than they do: a run with nothing else in it needs no sum.
+    const returns = signalWires(context, (polarity) => polarity === "minus");
     const shared = [...inRuns].filter(
-      ([, wires]) => wires.some(({ id }) => signals.has(id)) && wires.some(({ id }) => !signals.has(id)),
+      ([, wires]) =>
+        wires.some(({ id }) => signals.has(id)) &&
+        wires.some(({ id }) => !signals.has(id) && !returns.has(id)),
     );
     if (!shared.length) return;
     const limit = context.profile.limits.signalBesidePower_m;
@@ -50,12 +56,15 @@ function wiresByRun(context: Context): ReadonlyMap<RunId, Wire[]> {
 const SOUND_AND_PICTURE = new Set(["line-level", "video"]);
 const ANTENNA = new Set(["antenna-signal", "gps-antenna"]);
 
-/** Wires of circuits that carry a signal: not of its return, which may be the frame. */
-function signalWires(context: Context): ReadonlySet<WireId> {
+/** Wires of circuits that carry a signal there, or back by a lead of its own; the frame is no such lead. */
+function signalWires(
+  context: Context,
+  isWanted: (polarity: Polarity | null) => boolean,
+): ReadonlySet<WireId> {
   const found = new Set<WireId>();
   for (const points of context.points.byFunction.values()) {
     const { group, id, polarity } = points[0]!.means;
-    if (!ANTENNA.has(id) && !(SOUND_AND_PICTURE.has(group) && polarity !== "minus")) continue;
+    if ((!ANTENNA.has(id) && !SOUND_AND_PICTURE.has(group)) || !isWanted(polarity)) continue;
     for (const point of points) {
       const { circuit, points: others } = context.circuitOf(point);
       if (others.some(({ means }) => means.group === "feed" || means.group === "ground")) continue;

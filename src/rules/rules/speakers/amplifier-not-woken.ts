@@ -61,8 +61,8 @@ function moduleNamed(context: Context, unit: string): Module | null {
 function isTurnOn(context: Context, point: Point, isAmplifier: boolean): boolean {
   if (point.direction !== "takes" || context.isLeftOut(point)) return false;
   if (isAmplifier) return wakes(point.means);
-  const isThere = point.contact.cavity?.lead != null || context.points.wiresAt(point).length > 0;
-  return point.means.id === "amplifier-turn-on" && isThere;
+  if (point.means.id !== "amplifier-turn-on") return false;
+  return Boolean(point.contact.cavity?.lead) || context.points.wiresAt(point).length > 0;
 }
 
 /** Data lines of a box, all of them joined to nothing. */
