@@ -1,3 +1,5 @@
+import type { Waiver } from "../../graph/harness.ts";
+import { nameGroup } from "../../rules/groups.ts";
 import type { Finding } from "../../rules/rule.ts";
 import { cell, column, strong, type Table, type TableSource } from "./table.ts";
 
@@ -24,9 +26,12 @@ export function findingTable(findings: readonly Finding[]): Table {
   };
 }
 
-/** What a person has let stand, and why. A waiver whose finding is gone is told too. */
+/** What a person has let stand, and why: finding by finding, and what a wider waiver covers. */
 export function waiverTable({ harness }: Pick<TableSource, "harness">, findings: readonly Finding[]): Table {
-  const byWaiver = new Map(findings.flatMap((one) => (one.waiver ? [[one.waiver.id, one] as const] : [])));
+  const covered = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    if (finding.waiver) covered.set(finding.waiver.id, [...(covered.get(finding.waiver.id) ?? []), finding]);
+  }
   return {
     id: "waivers",
     title: "Waived findings",
@@ -39,15 +44,20 @@ export function waiverTable({ harness }: Pick<TableSource, "harness">, findings:
       column("by", "By", 16),
       column("date", "Date", 12),
     ],
-    rows: Object.values(harness.waivers).map((waiver) => {
-      const finding = byWaiver.get(waiver.id);
-      return [
-        strong(finding?.severity ?? ""),
-        cell(finding?.message ?? `${waiver.rule.replaceAll("-", " ")} (no such finding now)`),
-        cell(waiver.reason),
-        cell(waiver.by),
-        cell(waiver.date),
-      ];
+    rows: Object.values(harness.waivers).flatMap((waiver) => {
+      const rest = [cell(waiver.reason), cell(waiver.by), cell(waiver.date)];
+      const those = covered.get(waiver.id) ?? [];
+      const whole = sayCovered(waiver);
+      // Each finding that a wider waiver covers is printed too: nobody should have to guess what was let stand.
+      const rows = those.map((finding) => [strong(finding.severity), cell(finding.message), ...rest]);
+      if (waiver.covers !== "finding") return [[strong(""), cell(whole), ...rest], ...rows];
+      return rows.length ? rows : [[strong(""), cell(`${whole} (no such finding now)`), ...rest]];
     }),
   };
+}
+
+function sayCovered({ covers, rule }: Waiver): string {
+  const name = rule.replaceAll("-", " ");
+  if (covers === "finding") return name;
+  return covers === "rule" ? `Whatever the rule “${name}” finds` : `All of “${nameGroup(rule)}” but dangers`;
 }
