@@ -80,7 +80,8 @@ export function fullBuild(): Harness {
       belongsTo: { side: "equipment", module: null },
       gender,
       shell: "body 16",
-      view: "wire-side",
+      // Mated, the two are looked at in one direction: their faces are the same.
+      view: gender === "plug" ? "wire-side" : "mating-face",
       rows: rowsOf(8, 8),
       cavities: through,
     });
