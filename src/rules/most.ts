@@ -26,7 +26,7 @@ export function mostsOf(context: Context): Mosts {
   const wires = new Map<WireId, Most>();
   const fuses = new Map<PartId, Most>();
   const sources = new Map<ContactKey, Most>();
-  for (const readings of heaviestStates(context)) {
+  for (const readings of statesCurrents(context) ? heaviestStates(context) : []) {
     // What loads are stated to draw they draw at about their nominal volts: neither charging nor cranking.
     const { key, conditions } = readings.state;
     if (key === "crank" || conditions.includes("engine-running")) continue;
@@ -44,4 +44,12 @@ export function mostsOf(context: Context): Mosts {
   const made = { wires, fuses, sources };
   remembered.set(context, made);
   return made;
+}
+
+/** Whether it is said of anything how much it draws; where it is not, there is nothing to solve for. */
+export function statesCurrents({ points }: Context): boolean {
+  return points.all.some(({ part, contact, direction }) => {
+    if (part.kind === "load") return part.current_A !== "unknown";
+    return direction !== "gives" && contact.cavity !== null && contact.cavity.current_A !== "unknown";
+  });
 }

@@ -30,6 +30,10 @@ testRule(rule, {
       build: battery().wire("G1.+", "A1.1", "RD", { length_m: 0.178 }),
     },
     { name: "a battery that feeds nothing", build: battery() },
+    {
+      name: "the cable of a starter motor",
+      build: battery().part("load", "E1", { type: "motor", function: "starter-signal" }).path("G1.+", "E1.+"),
+    },
     { name: "the return to the battery's minus", build: battery().path("G1.+", "F1", "A1.1") },
   ],
   found: [

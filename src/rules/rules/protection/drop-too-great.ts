@@ -7,6 +7,7 @@ import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
 import { lengthOf } from "../../lead-walk.ts";
+import { statesCurrents } from "../../most.ts";
 import { defineRule, type Found } from "../../rule.ts";
 import { heaviestStates } from "../../states.ts";
 import { sayWhen } from "../../steady.ts";
@@ -22,8 +23,10 @@ export default defineRule({
       "ABYC E-11, as quoted on a wire-chart page: 3 % for what must work, 10 % for the rest, or what the harness's settings say; AC 43.13-1B and workshop manuals act from 0.5 V on",
     reads: [...SOLVED, ...NAMES],
     fixable: false,
+    brings: ["ground-drop-too-great"],
   },
   *check(context) {
+    if (!statesCurrents(context)) return;
     const worst = new Map<ContactKey, { readonly readings: Readings; readonly lost_V: number }>();
     for (const readings of heaviestStates(context)) {
       const { key } = readings.state;

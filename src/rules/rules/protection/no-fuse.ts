@@ -62,6 +62,9 @@ const COIL = new Set(["85", "86"]);
 /** What ends an unfused way: something that draws, or a way out of the harness. */
 function isFed(point: Point): boolean {
   if (isBareSupply(point) || PASSED_THROUGH.has(point.part.kind)) return false;
+  // A starter's cable has no fuse anywhere (33 CFR 183.425(g) excepts cranking conductors).
+  if (point.part.kind === "load" && point.part.type === "motor" && point.means.id === "starter-signal")
+    return false;
   return point.part.kind !== "relay" || COIL.has(point.contact.label);
 }
 
