@@ -8,10 +8,14 @@ import type { Mates } from "./mates-of.ts";
 import { steady } from "./parts-of.ts";
 
 /** A contact of a box, where it stands in the circuit. */
-type Placed = BoxContact & { readonly part: Connector | Module; readonly node: number };
+export type Placed = BoxContact & { readonly part: Connector | Module; readonly node: number };
 
 /** All contacts of one box: a module's own and those of its receptacles; or of the unit that has no module. */
-type Gathered = { readonly key: string; readonly module: Module | null; readonly contacts: Placed[] };
+export type Gathered = {
+  readonly key: string;
+  readonly module: Module | null;
+  readonly contacts: readonly Placed[];
+};
 
 const FIVE_VOLTS = new Set(["usb-power", "sensor-supply"]);
 const FIVE_V = 5;
@@ -19,13 +23,15 @@ const FIVE_V = 5;
 const TIE_ohm = 0.001;
 const FIRST = 0;
 
+/** The contacts that count, of the vehicle and of each box: the same in every state. */
+export type GatheredBoxes = { readonly vehicle: readonly Placed[]; readonly boxes: readonly Gathered[] };
+
 /**
- * Adds what stands behind the cavities of connectors and modules: the vehicle's feeds and grounds, what boxes draw
- * asleep and awake, their outputs.
+ * Finds the cavities of connectors and modules behind which something stands.
  * @param hasWire [nodes] whether a wire lands there
  */
-export function addBoxes(builder: Builder, mates: Mates, hasWire: Uint8Array): void {
-  const boxes = new Map<string, Gathered>();
+export function gatherBoxes(builder: Builder, mates: Mates, hasWire: Uint8Array): GatheredBoxes {
+  const boxes = new Map<string, Growing>();
   const vehicle: Placed[] = [];
   for (const part of Object.values(builder.setting.harness.parts)) {
     if (part.kind !== "connector" && part.kind !== "module") continue;
@@ -37,11 +43,20 @@ export function addBoxes(builder: Builder, mates: Mates, hasWire: Uint8Array): v
       else gather(builder, boxes, placed);
     }
   }
-  addVehicle(builder, vehicle);
-  for (const box of boxes.values()) addBox(builder, box);
+  return { vehicle, boxes: [...boxes.values()] };
 }
 
-function gather(builder: Builder, boxes: Map<string, Gathered>, placed: Placed): void {
+/**
+ * Adds what stands behind the cavities: the vehicle's feeds and grounds, what boxes draw asleep and awake, their outputs.
+ */
+export function addBoxes(builder: Builder, { vehicle, boxes }: GatheredBoxes): void {
+  addVehicle(builder, vehicle);
+  for (const box of boxes) addBox(builder, box);
+}
+
+type Growing = Gathered & { readonly contacts: Placed[] };
+
+function gather(builder: Builder, boxes: Map<string, Growing>, placed: Placed): void {
   const { part } = placed;
   const id = part.kind === "module" ? part.id : part.belongsTo.module;
   const key = id ?? "equipment";

@@ -1,13 +1,16 @@
 import { type ContactKey, keysOf } from "../../graph/contacts.ts";
-import type { Harness, PartId, WireId } from "../../graph/harness.ts";
+import type { Harness, Part, PartId, WireId } from "../../graph/harness.ts";
 import type { CircuitElement } from "../solve/circuit.ts";
 import { Assumed, type Usual } from "./assumed.ts";
 import { type Box, type Choice, FRAME, type Giver, type Role, type Taker } from "./built.ts";
 import type { KeyState } from "./key-state.ts";
 
-/** What a circuit is built from, besides the harness. */
+/** The sections of the document that a circuit is built from. */
+export type Circuitry = Pick<Harness, "parts" | "wires" | "runs" | "settings">;
+
+/** What a circuit is built from. */
 export type Setting = {
-  readonly harness: Harness;
+  readonly harness: Circuitry;
   readonly state: KeyState;
   readonly usual: Usual;
   readonly nominal_V: number;
@@ -22,30 +25,60 @@ export type Setting = {
   readonly broken: ReadonlySet<string>;
 };
 
+/** Where the contacts of some parts stand among the nodes; node 0 is the frame. */
+export type Nodes = {
+  readonly firstNode: ReadonlyMap<PartId, number>;
+  readonly contactCount: ReadonlyMap<PartId, number>;
+  readonly keyOf: readonly (ContactKey | null)[];
+};
+
+export function nodesOfParts(parts: readonly Part[]): Nodes {
+  const firstNode = new Map<PartId, number>();
+  const contactCount = new Map<PartId, number>();
+  const keyOf: (ContactKey | null)[] = [null];
+  for (const part of parts) {
+    firstNode.set(part.id, keyOf.length);
+    const keys = keysOf(part);
+    contactCount.set(part.id, keys.length);
+    for (const key of keys) keyOf.push(key);
+  }
+  return { firstNode, contactCount, keyOf };
+}
+
+/** A circuit that is begun already, so that only what depends on the state is added to it. */
+export type Begun = {
+  /** Its first elements. */
+  readonly elements: readonly CircuitElement[];
+  /** [nodes of the parts] the node that each became; −1 where none is left of it. */
+  readonly place: Int32Array;
+};
+
 /** Grows a circuit element by element; used by the functions that know each kind of part. */
 export class Builder {
-  readonly elements: CircuitElement[] = [];
+  readonly elements: CircuitElement[];
   readonly owners = { role: [] as Role[], id: [] as (PartId | WireId)[], contact: [] as number[] };
   readonly choices: Choice[] = [];
   readonly boxes: Box[] = [];
   readonly givers: Giver[] = [];
   readonly takers: Taker[] = [];
   readonly assumed = new Assumed();
-  readonly firstNode = new Map<PartId, number>();
-  readonly keyOf: (ContactKey | null)[] = [null];
-  private readonly contactCount = new Map<PartId, number>();
+  readonly firstNode: ReadonlyMap<PartId, number>;
+  readonly keyOf: readonly (ContactKey | null)[];
 
-  constructor(readonly setting: Setting) {
-    for (const part of Object.values(setting.harness.parts)) {
-      this.firstNode.set(part.id, this.keyOf.length);
-      const keys = keysOf(part);
-      this.contactCount.set(part.id, keys.length);
-      for (const key of keys) this.keyOf.push(key);
-    }
+  /** @param begun what stands already; nothing is noted as assumed then, since it was when that was built */
+  constructor(
+    readonly setting: Setting,
+    private readonly nodes: Nodes = nodesOfParts(Object.values(setting.harness.parts)),
+    private readonly begun: Begun | null = null,
+  ) {
+    this.firstNode = nodes.firstNode;
+    this.keyOf = nodes.keyOf;
+    this.elements = begun ? begun.elements.slice() : [];
   }
 
   node(part: PartId, contact: number): number {
-    return this.firstNode.get(part)! + contact - 1;
+    const node = this.firstNode.get(part)! + contact - 1;
+    return this.begun ? this.begun.place[node]! : node;
   }
 
   /** The node of a wire's end; −1 where it is loose or its contact is no more. */
@@ -53,7 +86,7 @@ export class Builder {
     if (end === "loose") return -1;
     const first = this.firstNode.get(end.part);
     if (first === undefined) return -1;
-    const sound = end.contact >= 1 && end.contact <= this.contactCount.get(end.part)!;
+    const sound = end.contact >= 1 && end.contact <= this.nodes.contactCount.get(end.part)!;
     return sound ? first + end.contact - 1 : -1;
   }
 
@@ -89,7 +122,7 @@ export class Builder {
 
   /** The designation's id that an assumption is about. */
   note(...given: Parameters<Assumed["note"]>): void {
-    this.assumed.note(...given);
+    if (!this.begun) this.assumed.note(...given);
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Harness } from "../../graph/harness.ts";
 import type { Traced } from "../../graph/trace.ts";
 import { USUAL, type Usual } from "./assumed.ts";
-import { addBoxes } from "./boxes-of.ts";
+import { addBoxes, gatherBoxes } from "./boxes-of.ts";
 import { Builder, FRAME } from "./builder.ts";
 import type { Built } from "./built.ts";
 import type { KeyState } from "./key-state.ts";
@@ -59,7 +59,7 @@ export function circuitOf(
   const mates = addMates(builder);
   const hasWire = new Uint8Array(builder.keyOf.length);
   for (const node of mates.keys()) if (traced.wiresAt(builder.keyOf[node]!).length > 0) hasWire[node] = 1;
-  addBoxes(builder, mates, hasWire);
+  addBoxes(builder, gatherBoxes(builder, mates, hasWire));
   return {
     setting: builder.setting,
     circuit: { nodeCount: builder.keyOf.length, ground: FRAME, elements: builder.elements },
@@ -77,16 +77,26 @@ export function circuitOf(
   };
 }
 
-type Volts = {
+export type BatteryVolts = {
   readonly value: number;
   readonly isSet: boolean;
   readonly assumed: "volts-rest" | "volts-running" | "volts-cranking" | null;
 };
 
-function batteryVolts(harness: Harness, state: KeyState, usual: Usual, asked: number | undefined): Volts {
+/** What stands at the posts of the system's batteries in a state, and whether anybody said so. */
+export function batteryVolts(
+  harness: Pick<Harness, "parts" | "settings">,
+  state: KeyState,
+  usual: Usual,
+  asked: number | undefined,
+): BatteryVolts {
   if (asked !== undefined) return { value: asked, isSet: true, assumed: null };
   const { systemVoltage_V: nominal_V, electrical } = harness.settings;
-  const pick = (stated: number | "unknown", perVolt: number, code: Exclude<Volts["assumed"], null>): Volts =>
+  const pick = (
+    stated: number | "unknown",
+    perVolt: number,
+    code: Exclude<BatteryVolts["assumed"], null>,
+  ): BatteryVolts =>
     stated === "unknown"
       ? { value: Number((perVolt * nominal_V).toPrecision(12)), isSet: true, assumed: code }
       : { value: stated, isSet: true, assumed: null };

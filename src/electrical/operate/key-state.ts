@@ -1,5 +1,5 @@
 import { functionOf, type WireFunction } from "../../catalogue/functions.ts";
-import type { Harness, PartId, Switch } from "../../graph/harness.ts";
+import type { Cavity, Harness, Part, PartId, Switch } from "../../graph/harness.ts";
 
 export const KEY_POSITIONS = ["off", "accessory", "run", "crank"] as const;
 export type KeyPosition = (typeof KEY_POSITIONS)[number];
@@ -100,26 +100,52 @@ export function isClosed(part: Switch, state: KeyState): boolean {
 /** The conditions that change anything in a harness: what a control for them has to offer. */
 export function conditionsOf(harness: Pick<Harness, "parts">): readonly Condition[] {
   const found = new Set<Condition>();
-  for (const part of Object.values(harness.parts)) {
-    if (part.kind === "supply") found.add("engine-running");
-    if (part.kind === "switch") {
-      const condition = CLOSED_BY[part.operatedBy];
-      if (condition) found.add(condition);
-    }
-    if (part.kind !== "connector" && part.kind !== "module") continue;
-    for (const cavity of part.cavities) {
-      const means = functionOf(cavity.function);
-      if (means.group === "feed" && cavity.direction === "gives") found.add("engine-running");
-      if (means.id === "parking-brake") found.add("parking-brake-set");
-      else if (isAtTimes(means) && means.group !== "ground") found.add(means.id);
-      for (const word of means.liveIn) if (decides(means, word)) found.add(word);
-    }
-  }
+  for (const id in harness.parts)
+    for (const condition of conditionsOfPart(harness.parts[id as PartId]!)) found.add(condition);
   const order = (condition: Condition) => {
     const at = (CONDITIONS as readonly string[]).indexOf(condition);
     return at < 0 ? CONDITIONS.length : at;
   };
   return [...found].sort((a, b) => order(a) - order(b) || (a < b ? -1 : 1));
+}
+
+const NONE: readonly Condition[] = [];
+const BY_BATTERY: readonly Condition[] = ["engine-running"];
+const BY_SWITCH: Readonly<Record<string, readonly Condition[]>> = Object.fromEntries(
+  Object.entries(CLOSED_BY).map(([operatedBy, condition]) => [operatedBy, [condition]]),
+);
+const remembered = new WeakMap<Part, readonly Condition[]>();
+
+function conditionsOfPart(part: Part): readonly Condition[] {
+  switch (part.kind) {
+    case "supply":
+      return BY_BATTERY;
+    case "switch":
+      return BY_SWITCH[part.operatedBy] ?? NONE;
+    case "connector":
+    case "module": {
+      let known = remembered.get(part);
+      if (!known) {
+        known = conditionsOfCavities(part.cavities);
+        remembered.set(part, known);
+      }
+      return known;
+    }
+    default:
+      return NONE;
+  }
+}
+
+function conditionsOfCavities(cavities: readonly Cavity[]): readonly Condition[] {
+  const found = new Set<Condition>();
+  for (const cavity of cavities) {
+    const means = functionOf(cavity.function);
+    if (means.group === "feed" && cavity.direction === "gives") found.add("engine-running");
+    if (means.id === "parking-brake") found.add("parking-brake-set");
+    else if (isAtTimes(means) && means.group !== "ground") found.add(means.id);
+    for (const word of means.liveIn) if (decides(means, word)) found.add(word);
+  }
+  return [...found];
 }
 
 /** Whether a function comes and goes with a condition, rather than with the key alone. */
@@ -130,7 +156,11 @@ function decides(means: WireFunction, word: string): boolean {
 
 /** Every key position, with nothing on and with everything on: what a wire has to be sized for. */
 export function designStates(harness: Pick<Harness, "parts">): readonly KeyState[] {
-  const all = conditionsOf(harness);
+  return designStatesOf(conditionsOf(harness));
+}
+
+/** @param all the conditions that change anything */
+export function designStatesOf(all: readonly Condition[]): readonly KeyState[] {
   const still = all.filter((condition) => condition !== "engine-running");
   return KEY_POSITIONS.flatMap((key): KeyState[] => [
     { key, conditions: [] },

@@ -20,7 +20,7 @@ export type OperateOptions = Ask & {
 };
 
 /** A wire that carries less than this heats no neighbour. @source common practice, no source */
-const LOADED_A = 0.1;
+export const LOADED_A = 0.1;
 
 /**
  * What every contact, wire, fuse, relay, load and source of a harness shows in one state.

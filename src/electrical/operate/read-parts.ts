@@ -87,8 +87,8 @@ function verdictOf(known: Blade | null, share: number, amps: number): FuseReadin
   return blowTime(known, amps).promised.most_s === "unknown" && share < 6 ? "may-open" : "opens";
 }
 
-function readLoads(
-  built: Built,
+export function readLoads(
+  built: Pick<Built, "takers">,
   solution: Solution,
   reach: VoltsAt,
   usual: Usual,
@@ -108,8 +108,8 @@ function readLoads(
   return loads;
 }
 
-function readSources(
-  built: Built,
+export function readSources(
+  built: Pick<Built, "circuit" | "givers">,
   solution: Solution,
   reach: VoltsAt,
 ): ReadonlyMap<ContactKey, SourceReading> {

@@ -1,14 +1,21 @@
 import type { Circuit, CircuitElement } from "../solve/circuit.ts";
 import { fits, type Prepared, prepare } from "../solve/prepare.ts";
 import { type Solution, solvePrepared } from "../solve/solve.ts";
-import type { Built } from "./built.ts";
+import type { Box, Choice } from "./built.ts";
 
 /** How often boxes may wake one another before it is called a circle. */
 const MOST_ROUNDS = 12;
 /** Under this a load has nothing to speak of against it. */
 const REVERSED_V = 0.1;
 
-export type SettledBoxes = {
+/** What of a circuit is settled here. */
+type Settling = {
+  readonly circuit: Circuit;
+  readonly choices: readonly Choice[];
+  readonly boxes: readonly Box[];
+};
+
+export type SettledBoxes<Built extends Settling> = {
   readonly built: Built;
   readonly solution: Solution;
   readonly prepared: Prepared;
@@ -23,11 +30,11 @@ export type SettledBoxes = {
  * @param before the last solve of a like circuit: its preparation serves again where the shape is the same, and its
  * voltages are where the search begins
  */
-export function settleBoxes(
+export function settleBoxes<Built extends Settling>(
   built: Built,
   wakes_V: number,
-  before: { readonly prepared: Prepared; readonly solution: Solution } | null,
-): SettledBoxes {
+  before: { readonly prepared: Prepared; readonly solution?: Solution } | null,
+): SettledBoxes<Built> {
   const elements: CircuitElement[] = [...built.circuit.elements];
   const circuit: Circuit = { ...built.circuit, elements };
   const reused = before !== null && fits(before.prepared, circuit);
@@ -35,7 +42,7 @@ export function settleBoxes(
   const awake = built.boxes.map((box) => box.fixed);
   let guess = awakeAtFirst(built);
   let blocked = built.choices.map(() => false);
-  let start: Float64Array | undefined = reused ? before.solution.volts : undefined;
+  let start: Float64Array | undefined = reused ? before.solution?.volts : undefined;
   let restless: readonly number[] = [];
   for (let round = 0; ; round++) {
     for (const [index, choice] of built.choices.entries()) {
@@ -63,7 +70,7 @@ export function settleBoxes(
   }
 }
 
-function awakeAtFirst(built: Built): boolean[] {
+function awakeAtFirst(built: Settling): boolean[] {
   const awake = built.boxes.map((box) => box.fixed ?? false);
   for (const choice of built.choices) {
     if (choice.box >= 0 && built.circuit.elements[choice.element] === choice.on) awake[choice.box] = true;
@@ -71,7 +78,7 @@ function awakeAtFirst(built: Built): boolean[] {
   return awake;
 }
 
-function wakesAt(built: Built, index: number, solution: Solution, wakes_V: number): boolean {
+function wakesAt(built: Settling, index: number, solution: Solution, wakes_V: number): boolean {
   const box = built.boxes[index]!;
   return box.wakeNodes.some((node) => across(solution, node, box.returnNode) >= wakes_V);
 }

@@ -10,7 +10,7 @@ export class VoltsAt {
   private readonly fed: Uint8Array;
 
   constructor(
-    built: Built,
+    built: Pick<Built, "circuit">,
     private readonly solution: Solution,
   ) {
     this.fed = new Uint8Array(solution.islands.length);

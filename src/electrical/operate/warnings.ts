@@ -1,11 +1,20 @@
 import { nameContact } from "../../catalogue/describe.ts";
 import { type ContactKey, refOfKey } from "../../graph/contacts.ts";
-import type { PartId, WireId } from "../../graph/harness.ts";
+import type { Harness, PartId, WireId } from "../../graph/harness.ts";
 import { digits } from "../figure.ts";
-import { partOfElement } from "./built.ts";
-import type { Readings, ReadingWarning, WarningCode } from "./readings.ts";
+import type { Solution } from "../solve/solve.ts";
+import { type Built, partOfElement } from "./built.ts";
+import type { Readings, ReadingWarning, WarningCode, WireReading } from "./readings.ts";
 
-type Bare = Omit<Readings, "warnings">;
+/** What warnings are read from: all of a harness, or a part of it that nothing joins to the rest. */
+export type Judged = Pick<Readings, "sources" | "fuses" | "loads"> & {
+  readonly wires: ReadonlyMap<WireId, Pick<WireReading, "amps" | "percentOfAmpacity">>;
+  readonly solved: {
+    readonly harness: Pick<Harness, "parts" | "wires">;
+    readonly built: Pick<Built, "owners" | "boxes" | "nominal_V">;
+    readonly solution: Pick<Solution, "warnings">;
+  };
+};
 type Id = PartId | WireId;
 
 /** Current that a feed takes in from here on is no rounding and no gauge's leak. */
@@ -18,7 +27,7 @@ const amps = (value: number): string => `${digits(value, 3)} A`;
  * What to know about a state before its figures are believed, in words that name designations; what harms most first.
  * @param restless boxes that wake and sleep without end
  */
-export function warningsOf(readings: Bare, restless: readonly number[]): readonly ReadingWarning[] {
+export function warningsOf(readings: Judged, restless: readonly number[]): readonly ReadingWarning[] {
   const found = [
     ...ofSolution(readings),
     ...ofSources(readings),
@@ -27,7 +36,12 @@ export function warningsOf(readings: Bare, restless: readonly number[]): readonl
     ...ofLoads(readings),
     ...ofBoxes(readings, restless),
   ];
-  return found.sort((a, b) => ORDER.indexOf(a.code) - ORDER.indexOf(b.code));
+  return worstFirst(found);
+}
+
+/** What harms most first; of one kind, in the order given. */
+export function worstFirst(found: readonly ReadingWarning[]): readonly ReadingWarning[] {
+  return [...found].sort((a, b) => ORDER.indexOf(a.code) - ORDER.indexOf(b.code));
 }
 
 const ORDER: readonly WarningCode[] = [
@@ -48,7 +62,7 @@ const ORDER: readonly WarningCode[] = [
   "not-settled",
 ];
 
-function ofSolution(readings: Bare): readonly ReadingWarning[] {
+function ofSolution(readings: Judged): readonly ReadingWarning[] {
   const { built, solution, harness } = readings.solved;
   const { owners } = built;
   const partsOf = (elements: readonly number[]): PartId[] => [
@@ -117,7 +131,7 @@ function ofSolution(readings: Bare): readonly ReadingWarning[] {
   return found;
 }
 
-function ofSources(readings: Bare): readonly ReadingWarning[] {
+function ofSources(readings: Judged): readonly ReadingWarning[] {
   const { harness } = readings.solved;
   const found: ReadingWarning[] = [];
   const say = (key: ContactKey, code: WarningCode, words: string) =>
@@ -143,7 +157,7 @@ function ofSources(readings: Bare): readonly ReadingWarning[] {
   return found;
 }
 
-function ofFuses(readings: Bare): readonly ReadingWarning[] {
+function ofFuses(readings: Judged): readonly ReadingWarning[] {
   const { harness } = readings.solved;
   const found: ReadingWarning[] = [];
   for (const [id, fuse] of readings.fuses) {
@@ -165,10 +179,15 @@ function ofFuses(readings: Bare): readonly ReadingWarning[] {
   return found;
 }
 
-function ofWires(readings: Bare): readonly ReadingWarning[] {
-  const { harness } = readings.solved;
+export function ofWires({
+  wires,
+  solved: { harness },
+}: {
+  readonly wires: Judged["wires"];
+  readonly solved: Pick<Judged["solved"], "harness">;
+}): readonly ReadingWarning[] {
   const found: ReadingWarning[] = [];
-  for (const [id, wire] of readings.wires) {
+  for (const [id, wire] of wires) {
     if (wire.percentOfAmpacity === null || wire.percentOfAmpacity <= 100) continue;
     found.push({
       code: "wire-overloaded",
@@ -179,7 +198,7 @@ function ofWires(readings: Bare): readonly ReadingWarning[] {
   return found;
 }
 
-function ofLoads(readings: Bare): readonly ReadingWarning[] {
+function ofLoads(readings: Judged): readonly ReadingWarning[] {
   const { harness, built } = readings.solved;
   const found: ReadingWarning[] = [];
   for (const [key, load] of readings.loads) {
@@ -207,7 +226,7 @@ function ofLoads(readings: Bare): readonly ReadingWarning[] {
   return found;
 }
 
-function ofBoxes(readings: Bare, restless: readonly number[]): readonly ReadingWarning[] {
+function ofBoxes(readings: Judged, restless: readonly number[]): readonly ReadingWarning[] {
   const { harness, built } = readings.solved;
   return restless.map((index): ReadingWarning => {
     const box = built.boxes[index]!;

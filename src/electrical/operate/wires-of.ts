@@ -62,7 +62,7 @@ export function factsOf(builder: Noting, wire: Wire): Growing {
   };
 }
 
-function inEngineBay(harness: Harness, wire: Wire): boolean {
+function inEngineBay(harness: Pick<Harness, "runs">, wire: Wire): boolean {
   return wire.runs.some((id) => harness.runs[id]?.zone === "engine-bay");
 }
 
@@ -77,7 +77,7 @@ function assumedArea(builder: Noting, wire: Wire): number {
   return builder.setting.usual.area_mm2;
 }
 
-function cavityAt(harness: Harness, end: End): Cavity | undefined {
+function cavityAt(harness: Pick<Harness, "parts">, end: End): Cavity | undefined {
   const part = end === "loose" ? undefined : harness.parts[end.part];
   if (end === "loose" || (part?.kind !== "connector" && part?.kind !== "module")) return undefined;
   return part.cavities[end.contact - 1];

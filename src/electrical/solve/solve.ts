@@ -78,7 +78,6 @@ function solveChecked(prepared: Prepared, circuit: Circuit, start: Start): Solut
     // Rounding only: without a supply nothing flows.
     if (islands.islands[islands.island[nodesOf(elements[index]!)[0]]!]!.reference === null) amps[index] = 0;
   }
-  const holding = holdingRelays(prepared, circuit, rest, start.turnEachRelay ?? "if-small");
   const solution = {
     volts,
     amps,
@@ -87,7 +86,18 @@ function solveChecked(prepared: Prepared, circuit: Circuit, start: Start): Solut
     pulled: rest.pulled,
     steps,
   };
-  return { ...solution, warnings: findWarnings(circuit, solution, { loops, rest, holding, settled }) };
+  let warnings: readonly Warning[] | null = null;
+  return {
+    ...solution,
+    // Relays that would hold cost more solves: they are turned over when somebody asks.
+    get warnings() {
+      if (warnings === null) {
+        const holding = holdingRelays(prepared, circuit, rest, start.turnEachRelay ?? "if-small");
+        warnings = findWarnings(circuit, solution, { loops, rest, holding, settled });
+      }
+      return warnings;
+    },
+  };
 }
 
 /** Volts of a node over its island's reference; null where the island has no supply, and so no voltage. */

@@ -1,0 +1,110 @@
+import type { ContactKey } from "../../../graph/contacts.ts";
+import type { PartId } from "../../../graph/harness.ts";
+import { nodesOf } from "../../solve/circuit.ts";
+import { USUAL } from "../assumed.ts";
+import type { Built } from "../built.ts";
+import { readFuse, readLoads, readSources } from "../read-parts.ts";
+import type { FuseReading, LoadReading, ReadingWarning, SourceReading, Volts } from "../readings.ts";
+import type { SettledBoxes } from "../settle-boxes.ts";
+import { VoltsAt } from "../volts-at.ts";
+import { warningsOf } from "../warnings.ts";
+import type { Network } from "./network.ts";
+
+type Solved = SettledBoxes<Pick<Built, "circuit" | "owners" | "choices" | "boxes" | "givers" | "takers">>;
+
+export type RelayShown = {
+  readonly pulledIn: boolean;
+  readonly coil_A: number;
+  /** The most that flows through one of its contacts. */
+  readonly contact_A: number;
+};
+
+/** What a network shows in one state. All of it is worked out when it is asked for. */
+export class Answer {
+  private readonly reach: VoltsAt;
+  private madeLoads: ReadonlyMap<ContactKey, LoadReading> | null = null;
+  private madeSources: ReadonlyMap<ContactKey, SourceReading> | null = null;
+  private madeWarnings: readonly ReadingWarning[] | null = null;
+
+  constructor(
+    private readonly network: Network,
+    private readonly solved: Solved,
+  ) {
+    this.reach = new VoltsAt(solved.built, solved.solution);
+  }
+
+  /** @param node by the network's own numbers */
+  volts(node: number): Volts {
+    const { hangsOn, place, inside, share, elements } = this.network.reduced;
+    let at = node;
+    while (hangsOn[at]! >= 0) at = hangsOn[at]!;
+    if (place[at]! >= 0) return this.reach.volts(place[at]!);
+    if (inside[at]! < 0) return "floating";
+    const [from, to] = nodesOf(elements[inside[at]!]!).map((end) => this.reach.volts(end));
+    return typeof from === "number" && typeof to === "number" ? from + (to - from) * share[at]! : "floating";
+  }
+
+  /** @param element by the network's own numbers; amperes from its first node to its second */
+  amps(element: number): number {
+    const { through, turn } = this.network.reduced;
+    const at = through[element] ?? -1;
+    // Added to 0, so that nothing is ever −0.
+    return at < 0 ? 0 : 0 + turn[element]! * this.solved.solution.amps[at]!;
+  }
+
+  get loads(): ReadonlyMap<ContactKey, LoadReading> {
+    this.madeLoads ??= readLoads(this.solved.built, this.solved.solution, this.reach, USUAL);
+    return this.madeLoads;
+  }
+
+  get sources(): ReadonlyMap<ContactKey, SourceReading> {
+    this.madeSources ??= readSources(this.solved.built, this.solved.solution, this.reach);
+    return this.madeSources;
+  }
+
+  relay(part: PartId): RelayShown | null {
+    const elements = this.network.elementsOf.get(part);
+    const coil = elements?.find((one) => this.network.owners.role[one] === "coil");
+    if (!elements || coil === undefined) return null;
+    let contact_A = 0;
+    for (const one of elements) if (one !== coil) contact_A = Math.max(contact_A, Math.abs(this.amps(one)));
+    const at = this.network.reduced.through[coil]!;
+    return {
+      pulledIn: this.solved.solution.pulled[at] === 1,
+      coil_A: Math.abs(this.amps(coil)),
+      contact_A,
+    };
+  }
+
+  /** `null` for what is no box that can sleep. */
+  isAwake(key: string): boolean | null {
+    const index = this.solved.built.boxes.findIndex((box) => box.key === key);
+    return index < 0 ? null : this.solved.awake[index]!;
+  }
+
+  /** All but those of wires that carry too much, which depend on what lies beside them. */
+  get warnings(): readonly ReadingWarning[] {
+    this.madeWarnings ??= this.readWarnings();
+    return this.madeWarnings;
+  }
+
+  private readWarnings(): readonly ReadingWarning[] {
+    const { circuitry, elementsOf, owners } = this.network;
+    const fuses = new Map<PartId, FuseReading>();
+    for (const [id, [first]] of elementsOf)
+      if (owners.role[first!] === "fuse")
+        fuses.set(id, readFuse(circuitry.parts[id]!, Math.abs(this.amps(first!))));
+    const { built, solution, restless } = this.solved;
+    const nominal_V = circuitry.settings.systemVoltage_V;
+    return warningsOf(
+      {
+        sources: this.sources,
+        loads: this.loads,
+        fuses,
+        wires: new Map(),
+        solved: { harness: circuitry, built: { ...built, nominal_V }, solution },
+      },
+      restless,
+    );
+  }
+}
