@@ -17,15 +17,13 @@ export default defineRule({
   },
   *check(context) {
     const limit = context.profile.limits.fuseLoad_percent;
+    const told = new Set<string>();
     for (const stretch of context.stretches.all) {
       const { guard } = stretch;
       if (guard.kind !== "fuse" || guard.fuse.rating_A === "unknown") continue;
       // Of two ways into one fuse, the first tells.
-      if (
-        context.stretches.all.find((one) => one.guard.kind === "fuse" && one.guard.fuse === guard.fuse) !==
-        stretch
-      )
-        continue;
+      if (told.has(guard.fuse.id)) continue;
+      told.add(guard.fuse.id);
       const most = mostsOf(context).fuses.get(guard.fuse.id);
       if (!most) continue;
       const rating_A = guard.fuse.rating_A;
