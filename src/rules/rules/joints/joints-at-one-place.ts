@@ -1,7 +1,9 @@
 import { digits } from "../../../electrical/figure.ts";
+import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
 import { type Joint, jointsOf, runNames } from "../../joints.ts";
+import { sumOfRuns } from "../../lead-runs.ts";
 import { defineRule } from "../../rule.ts";
 import { compareNames, sayList } from "../../words.ts";
 
@@ -17,18 +19,15 @@ export default defineRule({
     fixable: false,
   },
   *check(context) {
-    for (const group of groupsOf(context)) {
-      if (group.length < 2 || !hasRoom(context, group)) continue;
-      group.sort((a, b) => a.at_m - b.at_m || compareNames(a.name, b.name));
-      let lump: Placed[] = [];
-      for (const [index, one] of group.entries()) {
-        const last = lump.at(-1);
-        if (last && one.at_m - last.at_m >= APART_m - 1e-9) {
-          if (lump.length > 1) yield tell(context, lump);
-          lump = [];
-        }
-        lump.push(one);
-        if (index === group.length - 1 && lump.length > 1) yield tell(context, lump);
+    const groups = groupsOf(context);
+    const roomy = groups.filter((group) => hasRoom(context, group));
+    const told = new Set<string>();
+    for (const group of roomy) {
+      for (const lump of lumpsOf(group, groups)) {
+        const key = lump.map(({ joint }) => joint.part.id).join(" ");
+        if (told.has(key)) continue;
+        told.add(key);
+        yield tell(context, lump);
       }
     }
   },
@@ -43,13 +42,14 @@ type Placed = {
   readonly at_m: number;
   /** From the housing through the joint to the far end of its longest lead. */
   readonly through_m: number;
-  readonly circuit: number;
   readonly from: string;
-  readonly runs: Joint["wires"][number]["runs"];
+  readonly runs: Wire["runs"];
 };
+/** By circuit: two joints of one circuit may lie side by side, for the second touches nothing foreign. */
+type Group = ReadonlyMap<number, Placed>;
 
-/** Joints of different circuits whose leads leave one housing and follow the same runs. */
-function groupsOf(context: Context): readonly Placed[][] {
+/** Joints of different circuits whose leads leave one housing and follow the same runs; by the housing's name. */
+function groupsOf(context: Context): readonly Group[] {
   const groups = new Map<string, Map<number, Placed>>();
   for (const joint of jointsOf(context)) {
     if (joint.part.method === "terminal-block") continue;
@@ -66,38 +66,61 @@ function groupsOf(context: Context): readonly Placed[][] {
       const onward = joint.wires.flatMap((other) =>
         other !== wire && typeof other.length_m === "number" ? [other.length_m] : [],
       );
-      const at_m = wire.length_m;
-      // Two joints of one circuit may lie side by side: the second would touch nothing foreign.
-      if (!group.has(circuit))
-        group.set(circuit, {
-          joint,
-          name: joint.part.designation,
-          at_m,
-          through_m: at_m + Math.max(0, ...onward),
-          circuit,
-          from: housing.designation,
-          runs: wire.runs,
-        });
+      const placed: Placed = {
+        joint,
+        name: joint.part.designation,
+        at_m: wire.length_m,
+        through_m: wire.length_m + Math.max(0, ...onward),
+        from: housing.designation,
+        runs: wire.runs,
+      };
+      const known = group.get(circuit);
+      if (!known || compareNames(placed.name, known.name) < 0) group.set(circuit, placed);
     }
   }
-  return [...groups.values()].map((group) => [...group.values()]);
+  return [...groups.values()]
+    .filter(({ size }) => size > 1)
+    .sort((a, b) => compareNames(firstOf(a).from, firstOf(b).from));
 }
 
+const firstOf = (group: Group): Placed => [...group.values()][0]!;
+
 /** On a short adapter with many leads the joints cannot all be apart; that is no fault of the work. */
-function hasRoom(context: Context, group: readonly Placed[]): boolean {
+function hasRoom(context: Context, group: Group): boolean {
   const { harness } = context;
-  let room_m = Math.min(...group.map(({ through_m }) => through_m));
-  const lengths = group[0]!.runs.map((id) => harness.runs[id]?.length_m ?? "unknown");
-  if (lengths.every((length) => typeof length === "number"))
-    room_m = Math.min(
-      room_m,
-      lengths.reduce<number>((sum, length) => sum + Number(length), 0),
-    );
-  const runs = new Set(group[0]!.runs);
+  const ids = firstOf(group).runs;
+  let room_m = Math.min(...[...group.values()].map(({ through_m }) => through_m));
+  const { sum_m, isKnown } = sumOfRuns(harness, ids);
+  if (isKnown) room_m = Math.min(room_m, sum_m);
+  const runs = new Set(ids);
   const inRuns = jointsOf(context).filter(({ wires }) =>
     wires.some((wire) => wire.runs.some((id) => runs.has(id))),
   );
   return (inRuns.length + 1) * APART_m <= room_m + 1e-9;
+}
+
+/** Joints less than 50 mm from one another, measured from whichever housing both can be measured from. */
+function lumpsOf(group: Group, groups: readonly Group[]): readonly (readonly Placed[])[] {
+  const ordered = [...group].sort(([, a], [, b]) => a.at_m - b.at_m || compareNames(a.name, b.name));
+  const lumps: (readonly Placed[])[] = [];
+  let lump: [number, Placed][] = [];
+  for (const one of ordered) {
+    const last = lump.at(-1);
+    if (last && !isBeside(last[0], one[0], groups)) {
+      if (lump.length > 1) lumps.push(lump.map(([, placed]) => placed));
+      lump = [];
+    }
+    lump.push(one);
+  }
+  if (lump.length > 1) lumps.push(lump.map(([, placed]) => placed));
+  return lumps;
+}
+
+function isBeside(one: number, other: number, groups: readonly Group[]): boolean {
+  return groups.every((group) => {
+    const [a, b] = [group.get(one), group.get(other)];
+    return !a || !b || Math.abs(a.at_m - b.at_m) < APART_m - 1e-9;
+  });
 }
 
 function tell(context: Context, lump: readonly Placed[]) {
