@@ -1,3 +1,4 @@
+import { type InStates, inStates } from "../electrical/operate/in-states/in-states.ts";
 import type { Point, PointCircuit } from "../electrical/points.ts";
 import { contactKey, keysOf } from "../graph/contacts.ts";
 import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harness.ts";
@@ -25,11 +26,14 @@ export class Context extends Look {
   private madeDeadEnds: readonly DeadEnd[] | null = null;
   private madeUnjoined: Unjoined | null = null;
   private madeStretches: Stretches | null = null;
+  private madeSolved: InStates | null = null;
+  private solvedBefore: InStates | null;
   readonly parts: readonly Part[];
 
   /** @param before of the harness that this one came from; what still holds of it is used again */
-  constructor(harness: Harness, traced: Traced, _before: Context | null = null) {
+  constructor(harness: Harness, traced: Traced, before: Context | null = null) {
     super(harness, traced);
+    this.solvedBefore = before ? (before.madeSolved ?? before.solvedBefore) : null;
     this.parts = Object.values(harness.parts);
   }
 
@@ -37,6 +41,15 @@ export class Context extends Look {
   get stretches(): Stretches {
     this.madeStretches ??= stretchesOf(this);
     return this.madeStretches;
+  }
+
+  /** The harness solved in every state that matters, each figure when it is asked for. */
+  get solved(): InStates {
+    if (!this.madeSolved) {
+      this.madeSolved = inStates(this.harness, this.traced, this.solvedBefore);
+      this.solvedBefore = null;
+    }
+    return this.madeSolved;
   }
 
   /** The boxes of the new equipment. The vehicle's own wiring is not this job's to judge. */
