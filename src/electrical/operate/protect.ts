@@ -30,7 +30,7 @@ export type FuseSizing = {
 };
 
 /** The rule that a fuse is chosen by where the settings name none. */
-const USUAL_RULE: FuseRule["id"] = "next-size";
+const USUAL_RULE: FuseRule["id"] = "at-most-ampacity";
 
 /** A rating for each fuse, from its load and the weakest wire behind it. */
 export function sizeFuses(design: Design): readonly FuseSizing[] {

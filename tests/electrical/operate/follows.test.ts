@@ -123,8 +123,14 @@ describe("sizing", () => {
     const thin = edited(harness, { kind: "change-wire", wire: "w:W3" as WireId, changes: { area_mm2: 0.5 } });
     const sizing = sizeFuse(designOf(thin, trace(thin)), "p:F1" as PartId);
     expect(sizing.choice).toMatchObject({ ok: false, grow: "wire" });
+    // Unless told, a fuse is at most what its wire bears (AC 43.13-1B par. 11-47): for 20 A that is 1.5 mm².
+    expect(sizing.grow).toEqual([{ wire: "w:W3", area_mm2: 1.5 }]);
     // Thin-wall sheet: 0.5 mm² 11 A, 0.75 mm² 14 A; more than 15 A (the rating below 20) is 16 AWG and up by the CFR.
-    expect(sizing.grow).toEqual([{ wire: "w:W3", area_mm2: 1 }]);
+    const electrical = { ...thin.settings.electrical, fuseRule: "next-size" as const };
+    const next = { ...thin, settings: { ...thin.settings, electrical } };
+    expect(sizeFuse(designOf(next, trace(next)), "p:F1" as PartId).grow).toEqual([
+      { wire: "w:W3", area_mm2: 1 },
+    ]);
     expect(sizing.why).toContain("W3 carries 11 A");
   });
 
