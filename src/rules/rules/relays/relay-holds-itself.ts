@@ -1,0 +1,101 @@
+import { wakes } from "../../../electrical/operate/box-contacts.ts";
+import type { Point } from "../../../electrical/points.ts";
+import type { Context } from "../../context.ts";
+import { NAMES, SOLVED } from "../../facets.ts";
+import { contactOf, isGroundSide, type Wired, wiredRelays } from "../../relays.ts";
+import { type About, defineRule } from "../../rule.ts";
+import { byName, nameOf, sayList } from "../../words.ts";
+import { zoneFrom } from "../../zone.ts";
+
+export default defineRule({
+  meta: {
+    id: "relay-holds-itself",
+    group: "relays",
+    severity: "fault",
+    summary: "A relay lets go when what has pulled it goes off.",
+    source: "common practice, no source",
+    reads: [...SOLVED, ...NAMES],
+    fixable: false,
+    brings: ["turn-on-from-constant", "outputs-tied", "feed-of-wrong-kind"],
+  },
+  *check(context) {
+    for (const wired of wiredRelays(context)) {
+      // What its own contact feeds has to be there with the key off, with nobody at a switch.
+      if (!context.feeds.unattendedAt(wired.c30).includes("off")) continue;
+      const fed = zoneFrom(
+        context,
+        wired.c87.circuit.id,
+        ({ kind }) => kind === "fuse" || kind === "through",
+      );
+      const { relay } = wired;
+      const box = wokenBox(context, wired, fed);
+      if (box) {
+        yield {
+          message: `${nameOf(box.output)} pulls ${relay.designation}, and ${relay.designation} feeds ${nameOf(box.input)} of the same unit, which keeps it awake.`,
+          consequence:
+            "Once on, the unit keeps its own feed alive: it stays on after the key is out, and the battery is flat by morning.",
+          remedy: `Feed ${nameOf(box.input)} from what comes with the key, and from nothing that ${relay.designation} feeds.`,
+          about: [{ part: relay.id }, box.output.at, box.input.at],
+        };
+        continue;
+      }
+      const others = holdsByItself(context, wired, fed);
+      if (!others) continue;
+      yield {
+        message: others.length
+          ? `${relay.designation} and ${sayList(others.map(({ designation }) => designation))} hold one another: pulled once, they stay pulled with the key off.`
+          : `${relay.designation} feeds its own coil: pulled once, it stays pulled with the key off.`,
+        consequence:
+          "What it switches stays on after the key is out, until somebody takes the fuse: a flat battery.",
+        remedy:
+          "Trigger the coil from a feed that the relay does not feed, with a diode where two things pull it.",
+        about: [contactOf(context, relay, 3).at, contactOf(context, relay, 4).at].map((at): About => at),
+      };
+    }
+  },
+});
+
+/** An output of a box that drives the coil, and an input of the same box that the contact feeds and that wakes it. */
+function wokenBox(
+  context: Context,
+  { c85, c86 }: Wired,
+  fed: readonly number[],
+): { readonly output: Point; readonly input: Point } | null {
+  const outputs = [...c86.points, ...c85.points]
+    .filter(
+      ({ direction, unit, means }) => direction === "gives" && unit !== null && means.group !== "ground",
+    )
+    .filter(({ side }) => side === "equipment")
+    .sort(byName);
+  for (const output of outputs) {
+    const input = fed
+      .flatMap((id) => context.points.circuits[id]!.points)
+      .filter(({ unit, direction, means }) => unit === output.unit && direction === "takes" && wakes(means))
+      .sort(byName)[0];
+    if (input) return { output, input };
+  }
+  return null;
+}
+
+/** By its own contact alone, or through other relays that it pulls; `null` where it does not. */
+function holdsByItself(
+  context: Context,
+  { relay, c85, c86 }: Wired,
+  fed: readonly number[],
+): readonly Wired["relay"][] | null {
+  const back = (plus: Wired["c86"], minus: Wired["c86"]) =>
+    fed.includes(plus.circuit.id) &&
+    (context.grounds.unattendedAt(minus).includes("off") || isGroundSide(context, minus));
+  if (back(c86, c85) || back(c85, c86)) return [];
+  const others: Wired["relay"][] = [];
+  const state = context.solved.at({ key: "off", conditions: [] });
+  for (const { code, about } of state.warnings) {
+    if (code !== "relay-holds" || about[0] !== relay.id) continue;
+    for (const id of about.slice(1)) {
+      const part = context.harness.parts[id as keyof typeof context.harness.parts];
+      if (part?.kind === "relay") others.push(part);
+    }
+    return others;
+  }
+  return null;
+}
