@@ -23,10 +23,10 @@ const clean = sample("wren-receiver-adapter");
 describe("pigtail", () => {
   test("--help and --version answer on the standard output; no or an unknown command on the other", async () => {
     const [help, version, none, unknown] = await Promise.all([
-      pigtail(["--help"]),
-      pigtail(["--version"]),
-      pigtail([]),
-      pigtail(["chekc"]),
+      pigtail(["--help"], { asInstalled: true }),
+      pigtail(["--version"], { asInstalled: true }),
+      pigtail([], { asInstalled: true }),
+      pigtail(["chekc"], { asInstalled: true }),
     ]);
     expect(help).toMatchObject({ code: 0, errors: "", out: expect.stringContaining("pigtail check FILE…") });
     const file = readFileSync(new URL("../../package.json", import.meta.url), "utf8");

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { onTestFinished } from "vitest";
+import { inject, onTestFinished } from "vitest";
 
 const bin = fileURLToPath(new URL("../../src/cli/pigtail.mjs", import.meta.url));
 
@@ -12,13 +12,21 @@ export const sample = (id: string): string =>
 
 export type Ended = { readonly code: number | null; readonly out: string; readonly errors: string };
 
-/** Runs the command line as a person does, in a process of its own. */
+/**
+ * Runs the command line as a person does, in a process of its own.
+ * @param asInstalled through `src/cli/pigtail.mjs`, which reads the TypeScript each time; else as `bundled.ts` has made it
+ */
 export function pigtail(
   args: readonly string[],
-  { input = "", cwd }: { readonly input?: string; readonly cwd?: string } = {},
+  {
+    input = "",
+    cwd,
+    asInstalled = false,
+  }: { readonly input?: string; readonly cwd?: string; readonly asInstalled?: boolean } = {},
 ): Promise<Ended> {
+  const script = asInstalled ? bin : inject("bundledCli");
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [bin, ...args], { cwd, stdio: "pipe" });
+    const child = spawn(process.execPath, [script, ...args], { cwd, stdio: "pipe" });
     let out = "";
     let errors = "";
     child.stdout.setEncoding("utf8").on("data", (text: string) => {
