@@ -9,7 +9,8 @@ const NEVER = ["tests/browser/**", "node_modules/**"];
 export default defineConfig({
   test: {
     environment: "node",
-    testTimeout: 60_000,
+    // Generous, for a machine that is slow or busy.
+    testTimeout: 120_000,
     projects: [
       { extends: true, test: { name: "apart", include: APART, exclude: NEVER } },
       {
