@@ -66,7 +66,11 @@ describe("letting a lead go on a contact", () => {
     for (const row of order) {
       const target = { kind: "contact", ref: bench.at(`X2.${row + 1}`) } as const;
       const from = { contact: bench.at(`X1.${row + 1}`) };
-      harness = settle(edited(harness, dropEdit(harness, from, target, makeScene(harness))), null).harness;
+      harness = settle(
+        edited(harness, dropEdit(harness, from, target, makeScene(harness))),
+        null,
+        null,
+      ).harness;
     }
     const { parts, wires } = makeScene(harness);
     const joints = [...parts.values()].filter(({ part }) => part.kind === "splice");

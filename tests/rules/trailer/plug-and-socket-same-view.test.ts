@@ -29,8 +29,8 @@ const pair = (
 ) => {
   const rows = faces.map((face) => face.map((row) => [...row]));
   return build()
-    .unit("X1", ROWS, { gender: "plug", view: views[0], rows: rows[0] })
-    .unit("X2", cavities, { gender: sex, view: views[1], rows: rows[1] })
+    .unit("X1", ROWS, { gender: "plug", view: views[0], rows: rows[0]! })
+    .unit("X2", cavities, { gender: sex, view: views[1], rows: rows[1]! })
     .mate("X1", "X2");
 };
 
