@@ -17,25 +17,16 @@ function wiresInLine({ traced }: Context, part: Parameters<typeof contactKey>[0]
   return [...traced.wiresAt(contactKey(part, 1)), ...traced.wiresAt(contactKey(part, 2))];
 }
 
-/** The leads of which a wire names a run, each once. */
-export function leadsInRuns(context: Context): readonly Lead[] {
-  const seen = new Set<Wire>();
-  const leads: Lead[] = [];
-  for (const start of Object.values(context.harness.wires)) {
-    if (!start.runs.length || seen.has(start)) continue;
-    const lead = [start];
-    seen.add(start);
-    for (const wire of lead) {
-      for (const end of wire.ends) {
-        const next = nextThrough(context, wire, end);
-        if (!next || seen.has(next)) continue;
-        seen.add(next);
-        lead.push(next);
-      }
+/** The lead that a wire belongs to. */
+export function leadOf(context: Context, start: Wire): Lead {
+  const lead = [start];
+  for (const wire of lead) {
+    for (const end of wire.ends) {
+      const next = nextThrough(context, wire, end);
+      if (next && !lead.includes(next)) lead.push(next);
     }
-    leads.push(lead.sort((a, b) => compareNames(a.designation, b.designation)));
   }
-  return leads;
+  return lead.sort((a, b) => compareNames(a.designation, b.designation));
 }
 
 /** Stated lengths of runs together, metres: at least so much where one of them is not stated. */

@@ -14,8 +14,8 @@ const untidy = () =>
     .path("X2.9", "XE1")
     .wire("loose", "loose");
 
-test("an adapter that is joined through has no finding", () => {
-  expect(check(joined().harness)).toEqual([]);
+test("an adapter that is joined through has no finding, but that its colours are a trap", () => {
+  expect(check(joined().harness).map(({ rule }) => rule)).toEqual(["colours-collide"]);
 });
 
 test("an empty harness has no finding", () => {

@@ -1,16 +1,13 @@
+import { build } from "../build.ts";
 import { defineExample } from "../example.ts";
-import { lamp, SEALED } from "./lamp.ts";
+import { SEALED } from "./lamp.ts";
 
-const joined = (count: number) => {
-  const built = lamp(SEALED);
-  const stops = Array.from({ length: count - 1 }, (_, index) => `XJ${index + 2}`);
-  for (const stop of stops) built.part("splice", stop, SEALED);
-  const names = ["XJ1", ...stops, "E1.+"];
-  const end = built.at(names[1]!);
-  built.change("W2", { ends: [built.at("XJ1.2"), end] });
-  for (let index = 1; index < names.length - 1; index++)
-    built.wire(`${names[index]}.2`, names[index + 1]!, "GY", { area_mm2: 0.5 });
-  return built;
+const joined = (...joints: readonly string[]) => {
+  const built = build()
+    .vehicle("X1", { "1": "illumination GY 0.5 fuse:5", "2": "ground BN 0.5" })
+    .part("load", "E1", { type: "lamp", current_A: 0.2, function: "illumination" });
+  for (const joint of joints) built.part("splice", joint, SEALED);
+  return built.path("X1.1", ...joints, "E1.+").path("E1.−", "X1.2");
 };
 
 export default defineExample({
@@ -18,7 +15,7 @@ export default defineExample({
     "Every joint in a lead is one more thing that can fail, and one more to open when it does. An adapter needs one; one extension makes two.",
     "Where there are more, take one longer piece of wire.",
   ],
-  trips: () => joined(3),
-  quiet: () => joined(2),
+  trips: () => joined("XJ1", "XJ2", "XJ3"),
+  quiet: () => joined("XJ1", "XJ2"),
   quietBecause: "Two joints are what this harness's book allows.",
 });

@@ -1,6 +1,6 @@
 import { sayColour, writeColour } from "../../../catalogue/colours.ts";
 import type { Point } from "../../../electrical/points.ts";
-import type { Wire } from "../../../graph/harness.ts";
+import type { PartId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { jointsOf } from "../../joints.ts";
@@ -20,44 +20,54 @@ export default defineRule({
     fixable: false,
   },
   *check(context) {
-    const leads = leadsAtJoints(context);
-    const byColour = new Map<string, Lead[]>();
-    for (const lead of leads) {
-      const key = writeColour(lead.wire.colour);
-      const list = byColour.get(key);
-      if (list) list.push(lead);
-      else byColour.set(key, [lead]);
-    }
-    const traps: (readonly [vehicle: Lead, own: Lead])[] = [];
-    for (const alike of byColour.values()) {
-      const own = alike.filter(({ point }) => point.side === "equipment");
-      for (const vehicle of alike) {
-        if (vehicle.point.side !== "vehicle") continue;
-        for (const other of own) if (isTrap(vehicle, other)) traps.push([vehicle, other]);
+    const pairs = joinedHousings(context);
+    for (const [vehicle, own] of pairs) {
+      const byColour = new Map<string, Lead[]>();
+      for (const lead of own) {
+        const key = writeColour(lead.wire.colour);
+        const list = byColour.get(key);
+        if (list) list.push(lead);
+        else byColour.set(key, [lead]);
       }
+      const traps = vehicle.flatMap((lead) =>
+        (byColour.get(writeColour(lead.wire.colour)) ?? [])
+          .filter((other) => isTrap(lead, other))
+          .map((other) => [lead, other] as const),
+      );
+      if (traps.length)
+        yield tell(traps.sort(([a, b], [c, d]) => byName(a.point, c.point) || byName(b.point, d.point)));
     }
-    if (!traps.length) return;
-    traps.sort(([a, b], [c, d]) => byName(a.point, c.point) || byName(b.point, d.point));
-    yield* tell(traps);
   },
 });
 
 /** A lead that goes from a cavity to a joint. */
 type Lead = { readonly point: Point; readonly wire: Wire; readonly circuit: number };
 
-function leadsAtJoints(context: Context): readonly Lead[] {
-  const leads: Lead[] = [];
+/** The leads of each two housings of which a person joins one to the other, the vehicle's first. */
+function joinedHousings(context: Context): readonly (readonly [readonly Lead[], readonly Lead[]])[] {
+  const byHousing = new Map<PartId, Lead[]>();
+  const pairs = new Map<string, readonly [PartId, PartId]>();
   for (const { part: joint, wires } of jointsOf(context)) {
+    const here: Lead[] = [];
     for (const wire of wires) {
       if (!wire.colour) continue;
       const far = wire.ends.find((end) => end !== "loose" && end.part !== joint.id);
       if (!far || far === "loose") continue;
       const point = context.points.pointAt(far.part, far.contact);
       if (!point || point.means.group === "none" || point.side === null) continue;
-      leads.push({ point, wire, circuit: context.traced.circuitAt(joint.id, 1)!.id });
+      here.push({ point, wire, circuit: context.traced.circuitAt(joint.id, 1)!.id });
+    }
+    for (const lead of here) {
+      const { id } = lead.point.part;
+      const list = byHousing.get(id);
+      if (list) list.push(lead);
+      else byHousing.set(id, [lead]);
+      if (lead.point.side !== "vehicle") continue;
+      for (const { point } of here)
+        if (point.side === "equipment") pairs.set(`${id} ${point.part.id}`, [id, point.part.id]);
     }
   }
-  return leads;
+  return [...pairs.values()].map(([vehicle, own]) => [byHousing.get(vehicle)!, byHousing.get(own)!]);
 }
 
 const POWER: ReadonlySet<string> = new Set(["feed", "ground"]);
@@ -70,25 +80,16 @@ function isTrap(one: Lead, other: Lead): boolean {
 }
 
 /** One finding for each pair of housings: the colours are one thing to know of them. */
-function* tell(traps: readonly (readonly [Lead, Lead])[]): Iterable<Found> {
-  const byPair = new Map<string, (readonly [Lead, Lead])[]>();
-  for (const trap of traps) {
-    const key = `${trap[0].point.part.id} ${trap[1].point.part.id}`;
-    const list = byPair.get(key);
-    if (list) list.push(trap);
-    else byPair.set(key, [trap]);
-  }
-  for (const pair of byPair.values()) {
-    const said = pair.map(
-      ([vehicle, own]) =>
-        `${sayColour(vehicle.wire.colour)} is ${nameAndPurpose(vehicle.point)}, but also ${nameAndPurpose(own.point)}`,
-    );
-    yield {
-      message: `One colour stands for different things on the two charts: ${sayList(said)}.`,
-      consequence: "Whoever joins by colour joins a feed to what is none of its business.",
-      remedy:
-        "Join by cavity and function, tick each row, and put a marker with words of its own on both leads of each such pair.",
-      about: pair.flatMap(([vehicle, own]) => [vehicle.point.at, own.point.at]),
-    };
-  }
+function tell(traps: readonly (readonly [Lead, Lead])[]): Found {
+  const said = traps.map(
+    ([vehicle, own]) =>
+      `${sayColour(vehicle.wire.colour)} is ${nameAndPurpose(vehicle.point)}, but also ${nameAndPurpose(own.point)}`,
+  );
+  return {
+    message: `One colour stands for different things on the two charts: ${sayList(said)}.`,
+    consequence: "Whoever joins by colour joins a feed to what is none of its business.",
+    remedy:
+      "Join by cavity and function, tick each row, and put a marker with words of its own on both leads of each such pair.",
+    about: traps.flatMap(([vehicle, own]) => [vehicle.point.at, own.point.at]),
+  };
 }

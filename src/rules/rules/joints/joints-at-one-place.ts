@@ -1,5 +1,5 @@
 import { digits } from "../../../electrical/figure.ts";
-import type { Wire } from "../../../graph/harness.ts";
+import type { RunId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
 import { type Joint, jointsOf, runNames } from "../../joints.ts";
@@ -20,7 +20,9 @@ export default defineRule({
   },
   *check(context) {
     const groups = groupsOf(context);
-    const roomy = groups.filter((group) => hasRoom(context, group));
+    if (!groups.length) return;
+    const joints = jointsByRun(context);
+    const roomy = groups.filter((group) => hasRoom(context, group, joints));
     const told = new Set<string>();
     for (const group of roomy) {
       for (const lump of lumpsOf(group, groups)) {
@@ -86,17 +88,29 @@ function groupsOf(context: Context): readonly Group[] {
 const firstOf = (group: Group): Placed => [...group.values()][0]!;
 
 /** On a short adapter with many leads the joints cannot all be apart; that is no fault of the work. */
-function hasRoom(context: Context, group: Group): boolean {
-  const { harness } = context;
+function hasRoom(
+  { harness }: Context,
+  group: Group,
+  joints: ReadonlyMap<RunId, ReadonlySet<Joint>>,
+): boolean {
   const ids = firstOf(group).runs;
   let room_m = Math.min(...[...group.values()].map(({ through_m }) => through_m));
   const { sum_m, isKnown } = sumOfRuns(harness, ids);
   if (isKnown) room_m = Math.min(room_m, sum_m);
-  const runs = new Set(ids);
-  const inRuns = jointsOf(context).filter(({ wires }) =>
-    wires.some((wire) => wire.runs.some((id) => runs.has(id))),
-  );
-  return (inRuns.length + 1) * APART_m <= room_m + 1e-9;
+  const inRuns = new Set(ids.flatMap((id) => [...(joints.get(id) ?? [])]));
+  return (inRuns.size + 1) * APART_m <= room_m + 1e-9;
+}
+
+function jointsByRun(context: Context): ReadonlyMap<RunId, ReadonlySet<Joint>> {
+  const byRun = new Map<RunId, Set<Joint>>();
+  for (const joint of jointsOf(context)) {
+    for (const id of joint.wires.flatMap(({ runs }) => runs)) {
+      const known = byRun.get(id);
+      if (known) known.add(joint);
+      else byRun.set(id, new Set([joint]));
+    }
+  }
+  return byRun;
 }
 
 /** Joints less than 50 mm from one another, measured from whichever housing both can be measured from. */

@@ -1,6 +1,7 @@
 import { sayColour } from "../../../catalogue/colours.ts";
 import type { Point } from "../../../electrical/points.ts";
-import type { Colour, ColourCode } from "../../../graph/harness.ts";
+import type { Colour, ColourCode, PartId } from "../../../graph/harness.ts";
+import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
 import { byName, colourAt, nameAndPurpose } from "../../words.ts";
@@ -17,8 +18,14 @@ export default defineRule({
   },
   *check(context) {
     const { points } = context;
+    const seen = housingsWithSuch(context);
     for (const part of context.parts) {
-      if (part.kind !== "connector") continue;
+      if (
+        part.kind !== "connector" ||
+        part.cavities.length < 2 ||
+        !(seen.has(part.id) || (part.matedWith && seen.has(part.matedWith)))
+      )
+        continue;
       const byBase = new Map<ColourCode, { point: Point; colour: Colour }[]>();
       for (const { number } of part.cavities.map((_, index) => ({ number: index + 1 }))) {
         const point = points.pointAt(part.id, number);
@@ -54,6 +61,21 @@ export default defineRule({
     }
   },
 });
+
+/** Housings at which a tracer of that kind is to be seen at all; most have none. */
+function housingsWithSuch({ harness, parts }: Context): ReadonlySet<PartId> {
+  const found = new Set<PartId>();
+  for (const { colour, ends } of Object.values(harness.wires)) {
+    if (!colour?.tracer || !isAlike(colour.tracer)) continue;
+    for (const end of ends) if (end !== "loose") found.add(end.part);
+  }
+  for (const part of parts) {
+    if (part.kind !== "connector") continue;
+    if (part.cavities.some(({ lead }) => lead?.colour?.tracer && isAlike(lead.colour.tracer)))
+      found.add(part.id);
+  }
+  return found;
+}
 
 /** Tracers that look the same by the light of a torch. */
 const ALIKE: Readonly<Partial<Record<ColourCode, ColourCode>>> = {

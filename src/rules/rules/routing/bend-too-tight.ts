@@ -39,6 +39,8 @@ export default defineRule({
 
 /** How much more than by the rule of thumb a few wires can take up: two of a size lie side by side. */
 const AT_MOST = 1.2;
+/** More wires than this always fit into what the rule of thumb says. */
+const FEW = 12;
 
 /** The bundle's diameter, by the wires whose size is stated, where it is above a limit; `null` where it is not. */
 function thickerThan({ wires }: Loom, limit_mm: number): number | null {
@@ -48,7 +50,9 @@ function thickerThan({ wires }: Loom, limit_mm: number): number | null {
     return isKnown(outside) ? [outside.value] : [];
   });
   // Circles are packed only where the rule of thumb leaves it open.
-  if (!diameters_mm.length || ruleOfThumb(diameters_mm).value * AT_MOST <= limit_mm) return null;
-  const { value } = bundleDiameter(diameters_mm).reckoned;
+  if (!diameters_mm.length) return null;
+  const rule = ruleOfThumb(diameters_mm);
+  if (rule.value * AT_MOST <= limit_mm) return null;
+  const { value } = diameters_mm.length > FEW ? rule : bundleDiameter(diameters_mm).reckoned;
   return value > limit_mm + 1e-9 ? value : null;
 }

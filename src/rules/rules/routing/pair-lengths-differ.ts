@@ -1,4 +1,4 @@
-import { partnerOf } from "../../../catalogue/functions.ts";
+import { functionOf, partnerOf } from "../../../catalogue/functions.ts";
 import { digits } from "../../../electrical/figure.ts";
 import type { Point } from "../../../electrical/points.ts";
 import type { Wire } from "../../../graph/harness.ts";
@@ -53,13 +53,14 @@ function* pairsOf(context: Context): Iterable<readonly [Wire, Wire]> {
     const cores = wires.filter((id) => id !== shield).flatMap((id) => harness.wires[id] ?? []);
     if (cores.length === 2) yield [cores[0]!, cores[1]!];
   }
-  for (const point of points.all) {
-    if (!SIGNALS.has(point.means.group) || point.means.polarity !== "plus") continue;
-    const minus = partnerOf(point.means.id);
+  for (const [id, list] of points.byFunction) {
+    const { group, polarity } = functionOf(id);
+    const minus = SIGNALS.has(group) && polarity === "plus" ? partnerOf(id) : null;
     if (minus === null) continue;
-    for (const other of points.byFunction.get(minus) ?? []) {
-      if (other.part !== point.part) continue;
-      const [one, two] = [onlyWire(context, point), onlyWire(context, other)];
+    const partners = new Map((points.byFunction.get(minus) ?? []).map((point) => [point.part.id, point]));
+    for (const point of list) {
+      const other = partners.get(point.part.id);
+      const [one, two] = [onlyWire(context, point), other ? onlyWire(context, other) : null];
       if (one && two && goTogether(one, two)) yield [one, two];
     }
   }

@@ -3,7 +3,7 @@ import type { RunId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
 import { runNames } from "../../joints.ts";
-import { leadsInRuns, ownRuns, sumOfRuns } from "../../lead-runs.ts";
+import { leadOf, ownRuns, sumOfRuns } from "../../lead-runs.ts";
 import { defineRule, type Found } from "../../rule.ts";
 import { sayList, sayWire } from "../../words.ts";
 
@@ -18,14 +18,27 @@ export default defineRule({
     fixable: false,
   },
   *check(context) {
-    if (!Object.keys(context.harness.runs).length) return;
-    for (const lead of leadsInRuns(context)) {
-      const short = lead.flatMap((wire) => shortOf(context, [wire], ownRuns(context, wire)) ?? []);
-      if (short.length) yield* short;
-      else if (lead.length > 1 && lead.every((wire) => !endsAnywhere(context, wire))) {
-        const found = shortOf(context, lead, [...new Set(lead.flatMap(({ runs }) => runs))]);
-        if (found) yield found;
-      }
+    const { harness } = context;
+    if (!Object.keys(harness.runs).length) return;
+    // Of a lead that is too short for its runs, one of the wires is.
+    const short = Object.values(harness.wires).filter(
+      ({ runs, length_m }) =>
+        runs.length > 0 && length_m !== "unknown" && length_m < sumOfRuns(harness, runs).sum_m - NO_MATTER_m,
+    );
+    const told = new Set<Wire>();
+    for (const wire of short) {
+      const found = shortOf(context, [wire], ownRuns(context, wire));
+      if (!found) continue;
+      for (const one of leadOf(context, wire)) told.add(one);
+      yield found;
+    }
+    for (const wire of short) {
+      if (told.has(wire)) continue;
+      const lead = leadOf(context, wire);
+      for (const one of lead) told.add(one);
+      if (lead.length < 2 || lead.some((one) => endsAnywhere(context, one))) continue;
+      const found = shortOf(context, lead, [...new Set(lead.flatMap(({ runs }) => runs))]);
+      if (found) yield found;
     }
   },
 });
