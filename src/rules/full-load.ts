@@ -1,16 +1,18 @@
+import type { StateView } from "../electrical/operate/in-states/state-view.ts";
 import { conditionsOf, type KeyState } from "../electrical/operate/key-state.ts";
-import { operate } from "../electrical/operate/operate.ts";
-import type { Readings } from "../electrical/operate/readings.ts";
 import type { ContactKey } from "../graph/contacts.ts";
 import type { Context } from "./context.ts";
 
-const remembered = new WeakMap<Context, Readings>();
+/** What the harness shows in one state, each figure when it is asked for. */
+export type View = StateView;
 
-/** Under way with all on that can be on: when grounds carry the most. Solved when a rule first asks. */
-export function fullLoad(context: Context): Readings {
+const remembered = new WeakMap<Context, View>();
+
+/** Under way with all on that can be on: when grounds carry the most. */
+export function fullLoad(context: Context): View {
   let found = remembered.get(context);
   if (!found) {
-    found = operate(context.harness, context.traced, fullState(context));
+    found = context.solved.at(fullState(context));
     remembered.set(context, found);
   }
   return found;
@@ -21,8 +23,8 @@ function fullState({ harness }: Context): KeyState {
 }
 
 /** Volts of a contact over the frame; `null` where it floats. */
-export function voltsAt(readings: Readings, key: ContactKey): number | null {
-  const volts = readings.contacts.get(key);
+export function voltsAt(view: View, key: ContactKey): number | null {
+  const volts = view.volts(key);
   return typeof volts === "number" ? volts : null;
 }
 

@@ -1,54 +1,116 @@
-import { apply } from "../../src/graph/edits/apply.ts";
-import type { Harness, WireId } from "../../src/graph/harness.ts";
+import type { Harness } from "../../src/graph/harness.ts";
 import { trace } from "../../src/graph/trace.ts";
-import { check } from "../../src/rules/check.ts";
+import { type Checked, recheck } from "../../src/rules/check.ts";
+import { RULES } from "../../src/rules/registry.ts";
+import type { Rule } from "../../src/rules/rule.ts";
+import { EDITS, edited } from "./edits.ts";
+import { copies, drawing } from "./full-size.ts";
 import { generate } from "./generate.ts";
 
-const TARGET_ms = 4;
+const EDIT_TARGET_ms = 16;
+const COLD_TARGET_ms = 250;
+const ROUNDS = { small: 5, large: 2 };
+/** As many rules are named in each list. */
+const NAMED = 10;
 
-/** Check after one edit, and trace, at three sizes; medians, with the least and the 95th percentile behind them. */
+/** A first check, and one after each kind of edit, with the rules that take longest: the least of several rounds. */
 export async function bench(): Promise<string[]> {
+  const harnesses: readonly (readonly [string, Harness])[] = [
+    ["generated", generate(1000)],
+    ["generated, currents stated", drawing(1000)],
+    ["full-build beside itself", copies("full-build", 1000)],
+    ["generated, currents stated", drawing(10_000)],
+    ["full-build beside itself", copies("full-build", 10_000)],
+  ];
   const lines: string[] = [];
-  for (const size of [100, 1000, 10_000]) {
-    let harness = generate(size);
-    const rounds = size > 5000 ? 30 : 200;
-    const traces: number[] = [];
-    const checks: number[] = [];
-    let findings = 0;
-    for (let round = 0; round < rounds + 20; round++) {
-      harness = oneEdit(harness, round);
-      const start = performance.now();
-      const traced = trace(harness);
-      const between = performance.now();
-      findings = check(harness, traced).length;
-      const end = performance.now();
-      // The first rounds warm the machine up.
-      if (round < 20) continue;
-      traces.push(between - start);
-      checks.push(end - between);
-    }
+  for (const [name, harness] of harnesses) {
     const wires = Object.keys(harness.wires).length;
-    const target = size === 1000 ? ` (target ${TARGET_ms} ms)` : "";
+    const isLarge = wires > 5000;
+    const timed = RULES.map(timedRule);
+    const rules = timed.map(({ rule }) => rule);
+    const cold = leastOf(isLarge ? ROUNDS.large : ROUNDS.small, timed, () => {
+      const again = { ...harness };
+      const traced = trace(again);
+      return () => recheck(null, again, traced, rules);
+    });
     lines.push(
-      `${wires} wires, ${findings} findings: check ${spread(checks)}${target}, trace ${spread(traces)}`,
+      `${name}, ${wires} wires, ${cold.findings} findings`,
+      `  first check ${tell(cold)}${isLarge ? ` (target ${COLD_TARGET_ms} ms)` : ""}`,
     );
+    if (isLarge) continue;
+    for (const edit of Object.keys(EDITS)) {
+      let now = harness;
+      let before = recheck(null, now, trace(now), rules);
+      let round = 0;
+      const after = leastOf(ROUNDS.small, timed, () => {
+        now = edited(now, edit, round++);
+        const traced = trace(now);
+        return () => {
+          before = recheck(before, now, traced, rules);
+          return before;
+        };
+      });
+      lines.push(`  ${edit}: ${tell(after)} (target ${EDIT_TARGET_ms} ms)`);
+    }
   }
   return lines;
 }
 
-/** Moves one end of one wire to the next contact's wire, as a drag does. */
-function oneEdit(harness: Harness, round: number): Harness {
-  const ids = Object.keys(harness.wires) as WireId[];
-  const id = ids[(round * 37) % ids.length]!;
-  const wire = harness.wires[id]!;
-  const ends = round % 2 ? wire.ends : ([wire.ends[1], wire.ends[0]] as const);
-  const result = apply(harness, { kind: "change-wire", wire: id, changes: { ends, note: `round ${round}` } });
-  if (!result.ok) throw new Error(result.why);
-  return result.harness;
+type Timed = { readonly rule: Rule; readonly id: string; spent_ms: number; asked: boolean };
+
+/** The same rule, with a note of how long it was at work. What several rules share is paid by the first that asks. */
+function timedRule({ meta, check, review }: Rule): Timed {
+  const timed: Timed = {
+    id: meta.id,
+    spent_ms: 0,
+    asked: false,
+    rule: {
+      meta,
+      check: (context) => {
+        timed.asked = true;
+        const start = performance.now();
+        const found = [...check(context)];
+        timed.spent_ms += performance.now() - start;
+        return found;
+      },
+      ...(review ? { review } : {}),
+    },
+  };
+  return timed;
 }
 
-function spread(times_ms: readonly number[]): string {
-  const sorted = [...times_ms].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))]!.toFixed(2);
-  return `${at(0.5)} ms (least ${at(0)}, p95 ${at(0.95)})`;
+type Least = {
+  readonly total_ms: number;
+  readonly asked: number;
+  readonly findings: number;
+  readonly rules: ReadonlyMap<string, number>;
+};
+
+/** @param prepare makes ready what is not timed, and returns what is */
+function leastOf(rounds: number, timed: readonly Timed[], prepare: () => () => Checked): Least {
+  const rules = new Map<string, number>();
+  let total_ms = Number.POSITIVE_INFINITY;
+  let [asked, findings] = [0, 0];
+  for (let round = 0; round < rounds; round++) {
+    const run = prepare();
+    for (const one of timed) [one.spent_ms, one.asked] = [0, false];
+    const start = performance.now();
+    findings = run().findings.length;
+    total_ms = Math.min(total_ms, performance.now() - start);
+    asked = 0;
+    for (const one of timed) {
+      if (!one.asked) continue;
+      asked++;
+      rules.set(one.id, Math.min(one.spent_ms, rules.get(one.id) ?? Number.POSITIVE_INFINITY));
+    }
+  }
+  return { total_ms, asked, findings, rules };
+}
+
+function tell({ total_ms, asked, rules }: Least): string {
+  const slowest = [...rules].sort((a, b) => b[1] - a[1]).slice(0, NAMED);
+  const inRules = [...rules.values()].reduce((sum, ms) => sum + ms, 0);
+  return `${total_ms.toFixed(1)} ms, ${asked} rules asked (${inRules.toFixed(1)} ms): ${slowest
+    .map(([id, ms]) => `${id} ${ms.toFixed(1)}`)
+    .join(", ")}`;
 }

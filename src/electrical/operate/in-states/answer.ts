@@ -1,5 +1,5 @@
 import type { ContactKey } from "../../../graph/contacts.ts";
-import type { PartId } from "../../../graph/harness.ts";
+import type { PartId, WireId } from "../../../graph/harness.ts";
 import { nodesOf } from "../../solve/circuit.ts";
 import { USUAL } from "../assumed.ts";
 import type { Built } from "../built.ts";
@@ -25,6 +25,8 @@ export class Answer {
   private madeLoads: ReadonlyMap<ContactKey, LoadReading> | null = null;
   private madeSources: ReadonlyMap<ContactKey, SourceReading> | null = null;
   private madeWarnings: readonly ReadingWarning[] | null = null;
+  private madeWires: readonly (readonly [WireId, number])[] | null = null;
+  private madeDrawn: { readonly loads: number; readonly coils: number } | null = null;
 
   constructor(
     private readonly network: Network,
@@ -50,6 +52,26 @@ export class Answer {
     const at = through[element] ?? -1;
     // Added to 0, so that nothing is ever −0.
     return at < 0 ? 0 : 0 + turn[element]! * this.solved.solution.amps[at]!;
+  }
+
+  /** Wires that carry anything, with their amperes from first end to second. */
+  get wires(): readonly (readonly [WireId, number])[] {
+    this.madeWires ??= [...this.network.wires].flatMap(([id, { element }]) => {
+      const amps = element < 0 ? 0 : this.amps(element);
+      return amps === 0 ? [] : [[id, amps] as const];
+    });
+    return this.madeWires;
+  }
+
+  /** What its loads and coils draw together. */
+  get drawn_A(): { readonly loads: number; readonly coils: number } {
+    if (!this.madeDrawn) {
+      let [loads, coils] = [0, 0];
+      for (const { amps } of this.loads.values()) loads += Math.abs(amps);
+      for (const id of this.network.elementsOf.keys()) coils += this.relay(id)?.coil_A ?? 0;
+      this.madeDrawn = { loads, coils };
+    }
+    return this.madeDrawn;
   }
 
   get loads(): ReadonlyMap<ContactKey, LoadReading> {

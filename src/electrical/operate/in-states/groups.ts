@@ -2,6 +2,7 @@ import type { Harness, Part, PartId, Wire, WireId } from "../../../graph/harness
 import { findRoot } from "../../solve/ideal.ts";
 import { boxContactsOf } from "../box-contacts.ts";
 import type { Circuitry } from "../builder.ts";
+import type { Readings } from "../readings.ts";
 import { Network } from "./network.ts";
 
 /** Parts that wires, mating or one box join, with their wires: nothing but the frame is between two of these. */
@@ -24,6 +25,9 @@ export class Group {
     return this.whole;
   }
 
+  /** What the whole of `operate` tells of it alone; it holds for a state and what batteries have in it. */
+  readonly readings = new Map<string, Readings>();
+
   /** The same with one part or wire of it that no current passes. */
   with(open: PartId | WireId): Network {
     let network = this.opened.get(open);
@@ -34,7 +38,7 @@ export class Group {
     return network;
   }
 
-  private own(): Circuitry {
+  own(): Circuitry {
     const { runs, settings } = this.circuitry;
     const parts = Object.fromEntries(this.parts.map((part) => [part.id, part]));
     const wires = Object.fromEntries(this.wires.map((wire) => [wire.id, wire]));

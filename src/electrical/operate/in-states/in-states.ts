@@ -85,6 +85,27 @@ export class InStates {
     return view.opening({ group, network });
   }
 
+  /**
+   * As `full`, but only of what wires, mating or a box join to a part: where a drop is lost and how. An edit elsewhere
+   * leaves it valid. How full runs are it does not know.
+   */
+  around(part: PartId, state: KeyState): Readings | null {
+    const group = this.groups.all[this.groups.of.get(part) ?? -1];
+    if (!group) return null;
+    const { value, isSet } = batteryVolts(this.harness, state, USUAL, undefined);
+    const key = `${keyOf(state)} ${value} ${isSet}`;
+    let readings = group.readings.get(key);
+    if (!readings) {
+      const own = group.own();
+      // What batteries have may come from one that is drawn elsewhere.
+      const batteries = Object.values(this.harness.parts).filter(({ kind }) => kind === "supply");
+      const parts = { ...Object.fromEntries(batteries.map((one) => [one.id, one])), ...own.parts };
+      readings = operate({ ...this.harness, parts, wires: own.wires }, this.traced, state);
+      group.readings.set(key, readings);
+    }
+    return readings;
+  }
+
   /** Everything, for who needs drops, budgets or reasons: `operate`, remembered. It costs much more than a view. */
   full(state: KeyState): Readings {
     const key = keyOf(state);

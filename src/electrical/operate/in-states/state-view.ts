@@ -34,6 +34,11 @@ export class StateView {
     return this.atState.state;
   }
 
+  /** At the posts of the system's batteries. */
+  get battery_V(): number {
+    return this.atState.battery_V;
+  }
+
   /** Volts over the frame; "floating" where nothing that gives volts reaches, and for a contact that is not there. */
   volts(contact: ContactKey): Volts {
     const { part, contact: number } = refOfKey(contact);
@@ -47,6 +52,42 @@ export class StateView {
   amps(wire: WireId): number {
     const group = this.groupOfWire(wire);
     return group < 0 ? 0 : this.ampsIn(group, wire);
+  }
+
+  /** Volts lost along a wire, 0 or more. */
+  drop_V(wire: WireId): number {
+    const group = this.groupOfWire(wire);
+    if (group < 0) return 0;
+    return Math.abs(this.ampsIn(group, wire)) * this.networkOf(group).wires.get(wire)!.resistance_ohm;
+  }
+
+  /** Every wire that carries so many amperes or more, either way. */
+  *wiresFrom(least_A: number): Iterable<readonly [WireId, number]> {
+    for (let group = 0; group < this.groups.all.length; group++)
+      for (const [id, amps] of this.answerOf(group).wires) if (Math.abs(amps) >= least_A) yield [id, amps];
+  }
+
+  /** Every load that draws or could, as `load` tells each. */
+  *loads(): Iterable<readonly [ContactKey, LoadReading]> {
+    for (let group = 0; group < this.groups.all.length; group++) yield* this.answerOf(group).loads;
+  }
+
+  /** What all loads and coils draw together. */
+  get drawn_A(): { readonly loads: number; readonly coils: number } {
+    let [loads, coils] = [0, 0];
+    for (let group = 0; group < this.groups.all.length; group++) {
+      const { drawn_A } = this.answerOf(group);
+      loads += drawn_A.loads;
+      coils += drawn_A.coils;
+    }
+    return { loads, coils };
+  }
+
+  /** Loaded conductors in the fullest run of a wire, itself included: what a book's bundle factor is read by. */
+  loadedBeside(wire: WireId): number {
+    let most = 1;
+    for (const run of this.harness.wires[wire]?.runs ?? []) most = Math.max(most, this.loaded.get(run) ?? 0);
+    return most;
   }
 
   /** Amperes through a fuse, 0 or more; `null` for what is none. */
@@ -139,14 +180,15 @@ export class StateView {
   }
 
   private percentIn(group: number, wire: WireId): number | null {
-    const { settings, wires } = this.harness;
+    const { settings } = this.harness;
     this.madeTable ??= new AmpereTable(
       bookOf(settings.electrical.ampacityBook).book,
       settings.systemVoltage_V,
     );
-    let beside = 1;
-    for (const run of wires[wire]!.runs) beside = Math.max(beside, this.loaded.get(run) ?? 0);
-    const { amperes } = this.madeTable.find(this.networkOf(group).wires.get(wire)!, beside);
+    const { amperes } = this.madeTable.find(
+      this.networkOf(group).wires.get(wire)!,
+      this.loadedBeside(wire),
+    );
     return amperes === null ? null : (Math.abs(this.ampsIn(group, wire)) / amperes) * 100;
   }
 

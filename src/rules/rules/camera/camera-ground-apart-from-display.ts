@@ -71,8 +71,8 @@ function displaysOf(context: Context, camera: Camera): readonly Module[] {
 function judge(context: Context, camera: Module, own: Stand, display: Module, other: Stand): Found | null {
   const areJoined = camera.signalGround === "joined" && display.signalGround === "joined";
   const limit = context.profile.limits.groundDrop_V;
-  const readings = fullLoad(context);
-  const [here, there] = [voltsAt(readings, own.point.key), voltsAt(readings, other.point.key)];
+  const view = fullLoad(context);
+  const [here, there] = [voltsAt(view, own.point.key), voltsAt(view, other.point.key)];
   const apart = here === null || there === null ? 0 : Math.abs(here - there);
   if (!areJoined && apart <= limit.value) return null;
   const volts = areJoined

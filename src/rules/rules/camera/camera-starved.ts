@@ -1,11 +1,10 @@
 import { USUAL } from "../../../electrical/operate/assumed.ts";
 import { sayState } from "../../../electrical/operate/key-state.ts";
-import type { Readings } from "../../../electrical/operate/readings.ts";
 import type { Point } from "../../../electrical/points.ts";
 import { type Camera, camerasOf } from "../../cameras.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, voltsAt } from "../../full-load.ts";
+import { fullLoad, type View, voltsAt } from "../../full-load.ts";
 import { defineRule } from "../../rule.ts";
 import { heaviestStates } from "../../states.ts";
 import { sayPoint } from "../../words.ts";
@@ -37,10 +36,9 @@ export default defineRule({
         if (!mayStarve(context, camera, feed, running, least_V)) continue;
         const worst = worstOf(camera, feed, heaviestStates(context), least_V);
         if (!worst) continue;
-        const [volts, readings] = worst;
-        const battery_V = readings.solved.built.battery_V;
+        const [volts, { battery_V, state }] = worst;
         yield {
-          message: `${camera.part.designation} gets ${volts.toFixed(1)} V at ${sayPoint(context, feed)} of the battery's ${battery_V.toFixed(1)} V (${sayState(readings.state, context.harness)}); it needs ${least_V} V${range === "unknown" ? ", as is usual (from memory)" : ""}.`,
+          message: `${camera.part.designation} gets ${volts.toFixed(1)} V at ${sayPoint(context, feed)} of the battery's ${battery_V.toFixed(1)} V (${sayState(state, context.harness)}); it needs ${least_V} V${range === "unknown" ? ", as is usual (from memory)" : ""}.`,
           consequence: "The picture drops out when the lamps come on or the engine cranks.",
           remedy:
             "Use a thicker lead, for its ground as well, or a feed nearer by; look for a bad ground or joint on the way.",
@@ -52,46 +50,40 @@ export default defineRule({
 });
 
 /** Loads that draw the same power draw more of a low battery, but no more than twice: enough to spare needs no other state. */
-function mayStarve(
-  context: Context,
-  camera: Camera,
-  feed: Point,
-  running: Readings,
-  least_V: number,
-): boolean {
+function mayStarve(context: Context, camera: Camera, feed: Point, running: View, least_V: number): boolean {
   const volts = voltsOf(camera, feed, running);
   if (volts === null) return false;
-  const { built } = running.solved;
+  const { battery_V } = running;
   const nominal_V = context.harness.settings.systemVoltage_V;
   const { rest_V, cranking_V } = context.harness.settings.electrical;
   const batteries = [
     rest_V === "unknown" ? USUAL.restPerVolt * nominal_V : rest_V,
     cranking_V === "unknown" ? USUAL.crankingPerVolt * nominal_V : cranking_V,
-    built.battery_V,
-  ].filter((battery_V) => battery_V >= least_V);
-  return batteries.some((battery_V) => battery_V - 2 * (built.battery_V - volts) < least_V);
+    battery_V,
+  ].filter((given_V) => given_V >= least_V);
+  return batteries.some((given_V) => given_V - 2 * (battery_V - volts) < least_V);
 }
 
 /** The state in which it lacks most, of those in which the wiring is to blame: the battery itself has enough. */
 function worstOf(
   camera: Camera,
   feed: Point,
-  states: readonly Readings[],
+  states: readonly View[],
   least_V: number,
-): readonly [number, Readings] | null {
-  let worst: readonly [number, Readings] | null = null;
-  for (const readings of states) {
-    const { battery_V } = readings.solved.built;
-    const volts = voltsOf(camera, feed, readings);
+): readonly [number, View] | null {
+  let worst: readonly [number, View] | null = null;
+  for (const view of states) {
+    const { battery_V } = view;
+    const volts = voltsOf(camera, feed, view);
     if (volts === null || battery_V < least_V || volts < battery_V * OFF_SHARE || volts >= least_V) continue;
-    if (!worst || volts < worst[0]) worst = [volts, readings];
+    if (!worst || volts < worst[0]) worst = [volts, view];
   }
   return worst;
 }
 
 /** Between its feed and its ground; `null` where one of them floats. */
-function voltsOf({ grounds, part, points }: Camera, feed: Point, readings: Readings): number | null {
+function voltsOf({ grounds, part, points }: Camera, feed: Point, view: View): number | null {
   const back = part.kind === "load" ? points.find(({ contact }) => contact.number === 2) : grounds[0];
-  const [plus, minus] = [voltsAt(readings, feed.key), back ? voltsAt(readings, back.key) : 0];
+  const [plus, minus] = [voltsAt(view, feed.key), back ? voltsAt(view, back.key) : 0];
   return plus === null || minus === null ? null : plus - minus;
 }

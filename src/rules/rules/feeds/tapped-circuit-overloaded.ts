@@ -21,17 +21,17 @@ export default defineRule({
     for (const stretch of context.stretches.all) {
       const { guard, source } = stretch;
       if (guard.kind !== "behind") continue;
-      const most = mostsOf(context).sources.get(source.key);
+      const most = mostsOf(context)?.source(source.key);
       if (!most) continue;
       const isOver = most.amps > guard.rating_A * HAIR;
       const most_A = (guard.rating_A * limit.value) / 100;
-      if (!isOver && most.amps - amplifiers_A(context, stretch, most.readings) <= most_A * HAIR) continue;
-      const names = drawnBehind(context, stretch, most.readings);
+      if (!isOver && most.amps - amplifiers_A(context, stretch, most.view) <= most_A * HAIR) continue;
+      const names = drawnBehind(context, stretch, most.view);
       yield {
         severity: isOver ? "fault" : "weak",
         message: `${sayPoint(context, source)} gives ${digits(most.amps, 3)} A to ${
           names.length ? sayList(names, 4) : "what hangs on it"
-        } ${sayWhen(most.readings.state)}, and the fuse behind it is rated ${guard.rating_A} A${
+        } ${sayWhen(most.view.state)}, and the fuse behind it is rated ${guard.rating_A} A${
           isOver ? "" : `; ${digits(limit.value)} % of that is the most (${limit.book})`
         }.`,
         consequence: "The vehicle's own fuse blows, and what the vehicle feeds from it is dead too.",

@@ -30,8 +30,8 @@ export default defineRule({
         const frames = context.circuitOf(point).points.filter(isFrame);
         if (!frames.length || mostLost_V(context, point, frames) <= value) continue;
         for (const frame of frames) {
-          const readings = fullLoad(context);
-          const [near, far] = [voltsAt(readings, point.key), voltsAt(readings, frame.key)];
+          const view = fullLoad(context);
+          const [near, far] = [voltsAt(view, point.key), voltsAt(view, frame.key)];
           if (near === null || far === null) continue;
           const drop_V = near - far;
           if (!best || drop_V < best.drop_V) best = { point, frame, drop_V };

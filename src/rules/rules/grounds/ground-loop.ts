@@ -38,8 +38,8 @@ export default defineRule({
           told.add(pair);
           const [a, b] = [groundOf(context, one), groundOf(context, other)];
           if (!a || !b || sharesGround(a.sources, b.sources)) continue;
-          const readings = fullLoad(context);
-          const [left, right] = [voltsAt(readings, a.point.key), voltsAt(readings, b.point.key)];
+          const view = fullLoad(context);
+          const [left, right] = [voltsAt(view, a.point.key), voltsAt(view, b.point.key)];
           if (left === null || right === null || Math.abs(left - right) <= HEARD_V) continue;
           yield {
             message: `${one.name} stands on ${sayGrounds(context, a.sources)}, ${other.name} on ${sayGrounds(context, b.sources)}, ${sayVolts(left - right)} apart at full load, and the shield between ${sayPoint(context, shield)} and ${sayPoint(context, far)} joins them a second time.`,

@@ -1,10 +1,9 @@
 import { USUAL } from "../../../electrical/operate/assumed.ts";
-import type { Readings } from "../../../electrical/operate/readings.ts";
 import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import type { Wire, WireId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts } from "../../full-load.ts";
+import { fullLoad, sayVolts, type View } from "../../full-load.ts";
 import { most_ohm, treeFrom, wayOf } from "../../ground-tree.ts";
 import { type Consumer, consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
@@ -97,16 +96,16 @@ function worstShared(
     ({ point, wires }) => wires.length > 0 && most_ohm(tree, point) * all_A > SHARED_SIGNAL_V,
   );
   if (!inReach.length) return null;
-  const readings = fullLoad(context);
+  const view = fullLoad(context);
   let worst: Shared | null = null;
   for (const { point, wires } of inReach) {
-    const drop_V = wires.reduce((sum, wire) => sum + leastDrop_V(readings, wire), 0);
+    const drop_V = wires.reduce((sum, wire) => sum + leastDrop_V(view, wire), 0);
     const points = new Set([point, ...wires.flatMap(({ id }) => [...behind.get(id)!])]);
     const units = [...new Set([...points].map((one) => users.get(one)!))];
     if (drop_V <= (worst?.drop_V ?? 0)) continue;
     const moved = units.some((unit) => {
       const limit_V = handlesSignals(context, unit) ? SHARED_SIGNAL_V : SHARED_V;
-      return drop_V * shareOfOthers(readings, unit, units) > limit_V;
+      return drop_V * shareOfOthers(view, unit, units) > limit_V;
     });
     if (!moved) continue;
     worst = { wires, drop_V, points: [...points] };
@@ -119,19 +118,19 @@ const LEAST_m = 0.3;
 const MOST_mm2 = 1.5;
 
 /** What is lost along a wire; of one whose length or size nobody has stated, what would be lost at the least. */
-function leastDrop_V(readings: Readings, wire: Wire): number {
-  const drop_V = readings.wires.get(wire.id)?.drop_V ?? 0;
+function leastDrop_V(view: View, wire: Wire): number {
+  const drop_V = view.drop_V(wire.id);
   const shorter = wire.length_m === "unknown" && !wire.runs.length ? LEAST_m / USUAL.length_m : 1;
   const thicker = wire.area_mm2 === "unknown" ? USUAL.area_mm2 / MOST_mm2 : 1;
   return drop_V * shorter * thicker;
 }
 
 /** Of the current in a shared lead, how much is not the unit's own: only that moves its zero. */
-function shareOfOthers(readings: Readings, unit: Consumer, units: readonly Consumer[]): number {
+function shareOfOthers(view: View, unit: Consumer, units: readonly Consumer[]): number {
   const of = ({ feeds }: Consumer): number =>
     feeds
       .flatMap(({ landings }) => landings)
-      .reduce((sum, key) => sum + Math.abs(readings.loads.get(key)?.amps ?? 0), 0);
+      .reduce((sum, key) => sum + Math.abs(view.load(key)?.amps ?? 0), 0);
   const all = units.reduce((sum, one) => sum + of(one), 0);
   return all > 0 ? 1 - of(unit) / all : 0;
 }

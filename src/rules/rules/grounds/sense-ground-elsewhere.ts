@@ -89,8 +89,8 @@ function shiftOf(context: Context, back: Point, own: readonly Point[]): number |
       consumer.grounds.some((point) => context.circuitOf(point) === circuit),
   );
   if (!near || !isLoaded) return null;
-  const readings = fullLoad(context);
-  const [here, there] = [voltsAt(readings, near.key), voltsAt(readings, back.key)];
+  const view = fullLoad(context);
+  const [here, there] = [voltsAt(view, near.key), voltsAt(view, back.key)];
   return here === null || there === null ? null : Math.abs(here - there);
 }
 

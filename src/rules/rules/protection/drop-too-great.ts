@@ -1,7 +1,7 @@
 import { digits } from "../../../electrical/figure.ts";
 import { dropLimit, nameLoad } from "../../../electrical/operate/drop.ts";
+import type { KeyState } from "../../../electrical/operate/key-state.ts";
 import { pathOf } from "../../../electrical/operate/path.ts";
-import type { Readings } from "../../../electrical/operate/readings.ts";
 import { type ContactKey, refOfKey } from "../../../graph/contacts.ts";
 import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
@@ -27,22 +27,21 @@ export default defineRule({
   },
   *check(context) {
     if (!statesCurrents(context)) return;
-    const worst = new Map<ContactKey, { readonly readings: Readings; readonly lost_V: number }>();
-    for (const readings of heaviestStates(context)) {
-      const { key } = readings.state;
-      if (key === "crank") continue;
-      const { battery_V } = readings.solved.built;
-      for (const [load, { stated_A, volts, amps }] of readings.loads) {
+    const worst = new Map<ContactKey, { readonly state: KeyState; readonly lost_V: number }>();
+    const [running, parked] = heaviestStates(context);
+    for (const view of [running, parked]) {
+      const { battery_V, state } = view;
+      for (const [load, { stated_A, volts, amps }] of view.loads()) {
         if (stated_A === null || Math.abs(amps) < 1e-3) continue;
         const lost_V = battery_V - Math.abs(volts);
-        if (lost_V > (worst.get(load)?.lost_V ?? 0)) worst.set(load, { readings, lost_V });
+        if (lost_V > (worst.get(load)?.lost_V ?? 0)) worst.set(load, { state, lost_V });
       }
     }
     const byWire = new Map<Wire, Lost[]>();
-    for (const [load, { readings, lost_V }] of worst) {
+    for (const [load, { state, lost_V }] of worst) {
       // What is lost inside the source counts for nothing, so this is the most that the leads can lose.
       if (lost_V <= allowed(context, load).volts) continue;
-      const lost = lostOn(context, readings, load);
+      const lost = lostOn(context, state, load);
       const main = lost?.wires[0]?.wire;
       if (lost && main) byWire.set(main, [...(byWire.get(main) ?? []), lost]);
     }
@@ -75,7 +74,7 @@ function allowed(context: Context, load: ContactKey): Allowed {
 
 type Lost = {
   readonly load: ContactKey;
-  readonly readings: Readings;
+  readonly state: KeyState;
   readonly amps: number;
   readonly volts: number;
   /** The one that loses most first. */
@@ -83,8 +82,9 @@ type Lost = {
 };
 
 /** Only what is reckoned from stated lengths and sizes counts: a guess is no fault. */
-function lostOn(context: Context, readings: Readings, load: ContactKey): Lost | null {
-  const path = pathOf(readings, load);
+function lostOn(context: Context, state: KeyState, load: ContactKey): Lost | null {
+  const readings = context.solved.around(refOfKey(load).part, state);
+  const path = readings && pathOf(readings, load);
   if (!path) return null;
   const wires = path.steps.flatMap((step) => {
     const wire = step.wire === null ? undefined : context.harness.wires[step.wire];
@@ -93,7 +93,7 @@ function lostOn(context: Context, readings: Readings, load: ContactKey): Lost | 
   const volts = wires.reduce((sum, { drop_V }) => sum + drop_V, 0);
   if (volts <= allowed(context, load).volts) return null;
   wires.sort((a, b) => b.drop_V - a.drop_V || compareNames(a.wire.designation, b.wire.designation));
-  return { load, readings, amps: path.amps, volts, wires };
+  return { load, state, amps: path.amps, volts, wires };
 }
 
 /** One thin lead may starve many loads: the one that loses most is named. */
@@ -107,7 +107,7 @@ function say(context: Context, all: readonly Lost[]): Found {
   const shares = sayList(most.map(({ wire, drop_V }) => `${sayWire(wire)} ${digits(drop_V, 2)} V`));
   const others = all.length > 1 ? ` ${all.length - 1} more behind it lose too much as well.` : "";
   return {
-    message: `The leads to ${names.get(worst)} and back lose ${digits(worst.volts, 2)} V at ${digits(worst.amps, 3)} A ${sayWhen(worst.readings.state)}; ${digits(limit.volts, 2)} V is the most (${limit.book}). Most of it goes in ${shares}.${others}`,
+    message: `The leads to ${names.get(worst)} and back lose ${digits(worst.volts, 2)} V at ${digits(worst.amps, 3)} A ${sayWhen(worst.state)}; ${digits(limit.volts, 2)} V is the most (${limit.book}). Most of it goes in ${shares}.${others}`,
     consequence: "Lamps are dim, cameras and radios drop out, motors are weak, and an amplifier clips.",
     remedy:
       "Use thicker or shorter leads on both sides, the ground too; or put a relay near the load with a thick feed of its own.",

@@ -24,18 +24,18 @@ export default defineRule({
       // Of two ways into one fuse, the first tells.
       if (told.has(guard.fuse.id)) continue;
       told.add(guard.fuse.id);
-      const most = mostsOf(context).fuses.get(guard.fuse.id);
+      const most = mostsOf(context)?.fuse(guard.fuse.id);
       if (!most) continue;
       const rating_A = guard.fuse.rating_A;
       const isOver = most.amps > rating_A * HAIR;
       const most_A = (rating_A * limit.value) / 100;
       if (!isOver && most.amps <= most_A * HAIR) continue;
-      if (!isOver && most.amps - amplifiers_A(context, stretch, most.readings) <= most_A * HAIR) continue;
-      const names = drawnBehind(context, stretch, most.readings);
+      if (!isOver && most.amps - amplifiers_A(context, stretch, most.view) <= most_A * HAIR) continue;
+      const names = drawnBehind(context, stretch, most.view);
       yield {
         message: `${guard.fuse.designation} (${rating_A} A) carries ${digits(most.amps, 3)} A for ${
           names.length ? sayList(names, 4) : "what is behind it"
-        } ${sayWhen(most.readings.state)}: ${
+        } ${sayWhen(most.view.state)}: ${
           isOver ? "more than its rating" : `more than ${digits(limit.value)} % of its rating (${limit.book})`
         }.`,
         consequence:

@@ -1,5 +1,4 @@
 import { digits } from "../../../electrical/figure.ts";
-import { loadedBeside } from "../../../electrical/operate/operate.ts";
 import type { Wire } from "../../../graph/harness.ts";
 import { type Bears, bears, saySize } from "../../bears.ts";
 import type { Context } from "../../context.ts";
@@ -26,7 +25,7 @@ export default defineRule({
       const [{ wire, bears: found, most, loaded }] = group as [Hot, ...Hot[]];
       const names = sayList(group.map((one) => sayWire(one.wire)));
       yield {
-        message: `${names} ${group.length > 1 ? "carry" : "carries"} ${digits(most.amps, 3)} A ${sayWhen(most.readings.state)}; ${saySize(wire)} bears ${digits(found.amps, 3)} A${
+        message: `${names} ${group.length > 1 ? "carry" : "carries"} ${digits(most.amps, 3)} A ${sayWhen(most.view.state)}; ${saySize(wire)} bears ${digits(found.amps, 3)} A${
           loaded > 1 ? ` with ${loaded} loaded wires in its bundle` : ""
         } by ${found.book}.`,
         consequence:
@@ -47,13 +46,12 @@ const LEAST_SHARE = 0.3;
 function hot(context: Context): readonly Hot[] {
   const { harness } = context;
   const found: Hot[] = [];
-  for (const [id, most] of mostsOf(context).wires) {
-    if (most.amps < 1) continue;
+  for (const [id, most] of mostsOf(context)?.wiresFrom(1) ?? []) {
     const wire = harness.wires[id]!;
     const alone = bears(harness, wire);
     const inBundle = wire.runs.length > 0;
     if (!alone || most.amps <= alone.amps * (inBundle ? LEAST_SHARE : 1)) continue;
-    const loaded = inBundle ? loadedBeside(most.readings, id) : 1;
+    const loaded = inBundle ? most.view.loadedBeside(id) : 1;
     const here = loaded > 1 ? bears(harness, wire, loaded)! : alone;
     if (most.amps > here.amps * HAIR) found.push({ wire, bears: here, most, loaded });
   }

@@ -34,9 +34,10 @@ export default defineRule({
     );
     if (!thin.length) return;
     const inCable = new Set<WireId>(Object.values(harness.cables).flatMap(({ wires }) => wires));
-    const { wires } = mostsOf(context);
+    const mosts = mostsOf(context);
+    if (!mosts) return;
     for (const wire of thin.sort((a, b) => compareNames(a.designation, b.designation))) {
-      const amps = wires.get(wire.id)?.amps ?? 0;
+      const amps = mosts.wire(wire.id)?.amps ?? 0;
       if (amps < POWER_A || (lengthOf(harness, wire) ?? 1) <= PIGTAIL_m) continue;
       const isSheathed =
         inCable.has(wire.id) ||

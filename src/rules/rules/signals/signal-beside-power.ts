@@ -83,12 +83,12 @@ function beside(
   signals: ReadonlySet<WireId>,
   limit_m: number,
 ): readonly Beside[] {
-  const { wires } = fullLoad(context);
+  const view = fullLoad(context);
   const pairs = new Map<string, Beside>();
   for (const [run, all] of shared) {
     const own = all.filter(({ id }) => signals.has(id));
     for (const power of all) {
-      const amps = signals.has(power.id) ? 0 : Math.abs(wires.get(power.id)?.amps ?? 0);
+      const amps = signals.has(power.id) ? 0 : Math.abs(view.amps(power.id));
       if (amps <= POWER_A) continue;
       for (const signal of own) {
         const length_m = lengthOf(context, run, signal, power);
