@@ -119,7 +119,7 @@ export default function ChartsScreen() {
               type="button"
               className="text-button"
               onClick={() => {
-                const now = deskOnly(desk);
+                const now = desk.asKept();
                 if (setBy) desk.resume(setBy);
                 else desk.startAfresh();
                 setSetBy(setBy ? null : now);
@@ -182,7 +182,7 @@ function useKeeping(desk: ChartsDesk, id: string, isSheetEmpty: () => boolean) {
     const write = () => {
       if (timer) clearTimeout(timer);
       timer = null;
-      const now = deskOnly(desk);
+      const now = desk.asKept();
       if (isDone || isBare(now)) return;
       keepDraft(id, isSheetEmpty(), now).catch((error: Error) => {
         if (isTold) return;
@@ -216,11 +216,6 @@ function useKeeping(desk: ChartsDesk, id: string, isSheetEmpty: () => boolean) {
     [desk, keeping],
   );
   return keeping;
-}
-
-function deskOnly({ store }: ChartsDesk): Desk {
-  const { step, sides, review } = store.getState();
-  return { step, sides, review };
 }
 
 function sayWhen(at: number): string {

@@ -355,6 +355,11 @@ export function createDesk(editor: Editor, engine: Engine) {
       store.setState({ step: "charts", sides, review: null, past: [], touched: true, goOn });
       void propose();
     },
+    /** The desk as it is to be kept: a review that is being taken up again stands in it before it stands here. */
+    asKept(): Desk {
+      const { step, sides, review, goOn } = store.getState();
+      return { step: goOn ? "review" : step, sides, review: review ?? earlier };
+    },
     startAfresh(): void {
       proposed = null;
       earlier = null;

@@ -10,7 +10,7 @@ export function WhySteps({ finding }: { readonly finding: Finding }) {
   if (!book) return null;
   return book.whyOf(harness, traced, finding).ways.map(({ title, steps }) => (
     <section key={title} className="why-way">
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <ol>
         {steps.map(({ words, at }) => (
           <li key={words}>

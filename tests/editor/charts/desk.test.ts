@@ -135,10 +135,17 @@ test("a kept desk is taken up with texts, mends and decisions", async () => {
   const { desk, state } = await deskWith(VAN, UNIT);
   desk.set("left", { name: "radio plug", view: "wire-side" });
   desk.decide(acceptCertain);
-  const { step, sides, review } = JSON.parse(JSON.stringify(state())) as ReturnType<typeof state>;
+  desk.set("right", { view: "wire-side" });
+  desk.toReview();
+  expect(state().step).toBe("review");
+  const kept = JSON.parse(JSON.stringify(desk.asKept())) as ReturnType<typeof desk.asKept>;
   const other = createDesk(createEditor(), direct);
-  other.resume({ step, sides, review });
+  other.resume(kept);
+  // Left again before the joins are proposed anew, it is kept with all its decisions.
+  expect(other.store.getState().review).toBeNull();
+  expect(other.asKept()).toEqual(kept);
   await settled();
+  expect(other.store.getState().step).toBe("review");
   expect(other.store.getState().sides.left).toMatchObject({
     name: "radio plug",
     view: "wire-side",
