@@ -42,6 +42,7 @@ export class InStates {
   private readonly views = new Map<string, StateView>();
   private readonly whole = new Map<string, Readings>();
   private lastWhole: Readings | null = null;
+  private batteries: Harness["parts"] | null = null;
 
   constructor(
     readonly harness: Harness,
@@ -98,8 +99,10 @@ export class InStates {
     if (!readings) {
       const own = group.own();
       // What batteries have may come from one that is drawn elsewhere.
-      const batteries = Object.values(this.harness.parts).filter(({ kind }) => kind === "supply");
-      const parts = { ...Object.fromEntries(batteries.map((one) => [one.id, one])), ...own.parts };
+      this.batteries ??= Object.fromEntries(
+        Object.entries(this.harness.parts).filter(([, { kind }]) => kind === "supply"),
+      );
+      const parts = { ...this.batteries, ...own.parts };
       readings = operate({ ...this.harness, parts, wires: own.wires }, this.traced, state);
       group.readings.set(key, readings);
     }
