@@ -1,12 +1,23 @@
 import type { Circuit, CircuitElement } from "../solve/circuit.ts";
 import { fits, type Prepared, prepare } from "../solve/prepare.ts";
-import { type Solution, solvePrepared } from "../solve/solve.ts";
+import { type Solution, solveChecked, solvePrepared } from "../solve/solve.ts";
 import type { Box, Choice } from "./built.ts";
 
 /** How often boxes may wake one another before it is called a circle. */
 const MOST_ROUNDS = 12;
 /** Under this a load has nothing to speak of against it. */
 const REVERSED_V = 0.1;
+
+/** What was prepared or solved before. */
+type Before = {
+  readonly prepared: Prepared;
+  /** Its voltages are where the search begins. */
+  readonly solution?: Solution;
+  /** The caller answers for it that the circuit is of the shape prepared, and its figures sound. */
+  readonly isOfShape?: boolean;
+  /** See `Start`. */
+  readonly turnEachRelay?: boolean;
+};
 
 /** What of a circuit is settled here. */
 type Settling = {
@@ -27,17 +38,19 @@ export type SettledBoxes<Built extends Settling> = {
 
 /**
  * Solves a circuit and lets its boxes wake and sleep, and its loads block what runs against them, until nothing changes.
- * @param before the last solve of a like circuit: its preparation serves again where the shape is the same, and its
- * voltages are where the search begins
+ * @param before the last solve of a like circuit: its preparation serves again where the shape is the same
  */
 export function settleBoxes<Built extends Settling>(
   built: Built,
   wakes_V: number,
-  before: { readonly prepared: Prepared; readonly solution?: Solution } | null,
+  before: Before | null,
 ): SettledBoxes<Built> {
   const elements: CircuitElement[] = [...built.circuit.elements];
   const circuit: Circuit = { ...built.circuit, elements };
-  const reused = before !== null && fits(before.prepared, circuit);
+  const isOfShape = before?.isOfShape ?? false;
+  const reused = before !== null && (isOfShape || fits(before.prepared, circuit));
+  const turning = before?.turnEachRelay === undefined ? {} : { turnEachRelay: before.turnEachRelay };
+  const solve = isOfShape ? solveChecked : solvePrepared;
   const prepared = reused ? before.prepared : prepare(circuit);
   const awake = built.boxes.map((box) => box.fixed);
   let guess = awakeAtFirst(built);
@@ -49,7 +62,7 @@ export function settleBoxes<Built extends Settling>(
       const on = choice.box >= 0 ? guess[choice.box]! : !blocked[index];
       elements[choice.element] = on ? choice.on : choice.off;
     }
-    const solution = solvePrepared(prepared, circuit, start ? { volts: start } : {});
+    const solution = solve(prepared, circuit, { ...turning, ...(start ? { volts: start } : {}) });
     const next = awake.map((fixed, index) => fixed ?? wakesAt(built, index, solution, wakes_V));
     const nextBlocked = built.choices.map((choice, index) => {
       if (choice.box >= 0) return false;

@@ -17,11 +17,21 @@ const DIODE = 5;
 const OUTPUT = 6;
 
 /** Elements as columns of numbers. What `first` to `third` mean depends on the law. */
-export type Devices = {
+export type DeviceColumns = {
   readonly law: Uint8Array;
   readonly first: Float64Array;
   readonly second: Float64Array;
   readonly third: Float64Array;
+};
+
+export const deviceColumns = (count: number): DeviceColumns => ({
+  law: new Uint8Array(count),
+  first: new Float64Array(count),
+  second: new Float64Array(count),
+  third: new Float64Array(count),
+});
+
+export type Devices = DeviceColumns & {
   readonly isLinear: boolean;
   readonly hasPower: boolean;
 };
@@ -50,13 +60,13 @@ const STEER = 1e-7;
 /**
  * Reads the figures of all elements for one state of the relays.
  * @param pulled [elements] 1 where a coil is pulled
+ * @param columns of as many elements; written here
  */
-export function readDevices(circuit: Circuit, pulled: Uint8Array): Devices {
+export function readDevices(circuit: Circuit, pulled: Uint8Array, columns: DeviceColumns): Devices {
   const count = circuit.elements.length;
-  const law = new Uint8Array(count);
-  const first = new Float64Array(count);
-  const second = new Float64Array(count);
-  const third = new Float64Array(count);
+  const { law, first, second, third } = columns;
+  law.fill(IDEAL);
+  second.fill(0);
   let isLinear = true;
   let hasPower = false;
   for (let index = 0; index < count; index++) {

@@ -21,7 +21,8 @@ export type Ideal = {
 /** Finds what is tied to what. Depends on which elements are ideal and where, not on their volts. */
 export function tieIdeal(circuit: Circuit): Ideal {
   const { nodeCount, elements } = circuit;
-  const root = Int32Array.from({ length: nodeCount }, (_, node) => node);
+  const root = new Int32Array(nodeCount);
+  for (let node = 0; node < nodeCount; node++) root[node] = node;
   const tied: number[][] = [];
   const closers: number[] = [];
   for (let index = 0; index < elements.length; index++) {

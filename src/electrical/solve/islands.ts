@@ -24,7 +24,8 @@ export type Islands = {
 export function findIslands(circuit: Circuit, ideal: Ideal, pulled: Uint8Array): Islands {
   const { nodeCount, elements, ground } = circuit;
   const { group, groupCount } = ideal;
-  const root = Int32Array.from({ length: groupCount }, (_, index) => index);
+  const root = new Int32Array(groupCount);
+  for (let index = 0; index < groupCount; index++) root[index] = index;
   for (const element of elements) {
     if (!conducts(element, pulled)) continue;
     const [a, b] = nodesOf(element);

@@ -1,5 +1,6 @@
 import { checkCircuit } from "./check-circuit.ts";
 import { type Circuit, type CircuitElement, isIdeal, nodesOf } from "./circuit.ts";
+import { type DeviceColumns, deviceColumns } from "./devices.ts";
 import { type Factor, makeFactor } from "./factor.ts";
 import { type Ideal, tieIdeal } from "./ideal.ts";
 import { orderByDegree, slotOf } from "./order.ts";
@@ -18,8 +19,36 @@ export type Prepared = {
   /** [elements] where the pair stands in the factor; −1 where both ends are one unknown. */
   readonly slot: Int32Array;
   readonly factor: Factor;
+  readonly room: Room;
   readonly coils: readonly number[];
 };
+
+/** Columns that every solve writes anew; none of them is part of an answer. */
+export type Room = {
+  /** [elements] */
+  readonly columns: DeviceColumns;
+  readonly added: Float64Array;
+  readonly slopes: Float64Array;
+  /** [unknowns] */
+  readonly volts: Float64Array;
+  readonly trial: Float64Array;
+  readonly step: Float64Array;
+  readonly leaving: Float64Array;
+  readonly turned: Float64Array;
+};
+
+function roomFor(unknowns: number, elements: number): Room {
+  return {
+    columns: deviceColumns(elements),
+    added: new Float64Array(elements),
+    slopes: new Float64Array(elements),
+    volts: new Float64Array(unknowns),
+    trial: new Float64Array(unknowns),
+    step: new Float64Array(unknowns),
+    leaving: new Float64Array(unknowns),
+    turned: new Float64Array(unknowns),
+  };
+}
 
 /**
  * Works out once what every state of a circuit shares.
@@ -45,7 +74,16 @@ export function prepare(circuit: Circuit): Prepared {
   for (let index = 0; index < elements.length; index++) {
     if (first[index] !== second[index]) slot[index] = slotOf(pattern, first[index]!, second[index]!);
   }
-  return { ideal, shape: shapeOf(circuit), first, second, slot, factor: makeFactor(pattern), coils };
+  return {
+    ideal,
+    shape: shapeOf(circuit),
+    first,
+    second,
+    slot,
+    factor: makeFactor(pattern),
+    room: roomFor(ideal.groupCount, elements.length),
+    coils,
+  };
 }
 
 /** Whether what was prepared for one circuit serves another: the same elements at the same nodes, with other values. */

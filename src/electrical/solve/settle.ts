@@ -68,7 +68,7 @@ export function settle(
   startVolts: Float64Array | null,
 ): Settled {
   const { ideal, first } = prepared;
-  const devices = readDevices(circuit, pulled);
+  const devices = readDevices(circuit, pulled, prepared.room.columns);
   const islands = findIslands(circuit, ideal, pulled);
   const offset = offsets_V(ideal, circuit.elements);
   const search = makeSearch(prepared, circuit, devices, offset, islands);
@@ -98,26 +98,20 @@ function makeSearch(
   offset: Float64Array,
   islands: Islands,
 ): Search {
-  const { ideal } = prepared;
+  const { ideal, room } = prepared;
   const count = circuit.elements.length;
-  const added = new Float64Array(count);
+  const { added } = room;
   for (let index = 0; index < count; index++) {
     const at = 2 + index * 3;
     added[index] = offset[prepared.shape[at]!]! - offset[prepared.shape[at + 1]!]!;
   }
-  const unknowns = () => new Float64Array(ideal.groupCount);
+  room.volts.fill(0);
   return {
+    ...room,
     prepared,
     devices,
-    added,
     held: islands.held.map((node) => ideal.group[node]!),
-    volts: unknowns(),
-    trial: unknowns(),
-    step: unknowns(),
-    leaving: unknowns(),
-    turned: unknowns(),
     amps: new Float64Array(count),
-    slopes: new Float64Array(count),
     powerOn: true,
   };
 }
@@ -127,8 +121,7 @@ function descend(search: Search, share: number): { steps: number; settled: boole
   const { prepared, devices, volts, trial, step, leaving, turned } = search;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     flow(search, volts);
-    if (steps > 2 && leaving.every((amps, at) => Math.abs(amps) <= ROUNDING * turned[at]!))
-      return { steps: steps - 1, settled: true };
+    if (steps > 2 && isBalanced(leaving, turned)) return { steps: steps - 1, settled: true };
     if (steps === 1 || !devices.isLinear) {
       load(search, false);
       if (!factorise(prepared.factor)) {
@@ -151,6 +144,12 @@ function descend(search: Search, share: number): { steps: number; settled: boole
     if (small && part === 1) return { steps, settled: true };
   }
   return { steps: MOST_STEPS, settled: false };
+}
+
+function isBalanced(leaving: Float64Array, turned: Float64Array): boolean {
+  for (let at = 0; at < leaving.length; at++)
+    if (!(Math.abs(leaving[at]!) <= ROUNDING * turned[at]!)) return false;
+  return true;
 }
 
 const reading: Reading = { amps: 0, slope_S: 0 };

@@ -58,7 +58,8 @@ export function solvePrepared(prepared: Prepared, circuit: Circuit, start: Start
   return solveChecked(prepared, circuit, start);
 }
 
-function solveChecked(prepared: Prepared, circuit: Circuit, start: Start): Solution {
+/** The same for a circuit of which the caller answers for shape and figures: nothing is looked over. */
+export function solveChecked(prepared: Prepared, circuit: Circuit, start: Start): Solution {
   const { elements } = circuit;
   const from = new Uint8Array(elements.length);
   for (const coil of prepared.coils) from[coil] = start.pulled?.[coil] ? 1 : 0;

@@ -8,7 +8,7 @@ import type { FuseReading, LoadReading, ReadingWarning, SourceReading, Volts } f
 import type { SettledBoxes } from "../settle-boxes.ts";
 import { VoltsAt } from "../volts-at.ts";
 import { warningsOf } from "../warnings.ts";
-import type { Network } from "./network.ts";
+import { ampereTable, type Network } from "./network.ts";
 
 type Solved = SettledBoxes<Pick<Built, "circuit" | "owners" | "choices" | "boxes" | "givers" | "takers">>;
 
@@ -104,10 +104,23 @@ export class Answer {
     return index < 0 ? null : this.solved.awake[index]!;
   }
 
-  /** All but those of wires that carry too much, which depend on what lies beside them. */
+  /** All but those of wires in runs that carry too much, which depend on what lies beside them. */
   get warnings(): readonly ReadingWarning[] {
     this.madeWarnings ??= this.readWarnings();
     return this.madeWarnings;
+  }
+
+  private overloaded(): ReadonlyMap<WireId, { amps: number; percentOfAmpacity: number }> {
+    const found = new Map<WireId, { amps: number; percentOfAmpacity: number }>();
+    const table = ampereTable(this.network.circuitry.settings);
+    for (const [id, facts] of this.network.wires) {
+      const amps = this.amps(facts.element);
+      if (amps === 0) continue;
+      const { amperes } = table.find(facts, 1);
+      if (amperes === null || Math.abs(amps) <= amperes) continue;
+      found.set(id, { amps, percentOfAmpacity: (Math.abs(amps) / amperes) * 100 });
+    }
+    return found;
   }
 
   private readWarnings(): readonly ReadingWarning[] {
@@ -123,7 +136,7 @@ export class Answer {
         sources: this.sources,
         loads: this.loads,
         fuses,
-        wires: new Map(),
+        wires: this.network.isBundled ? new Map() : this.overloaded(),
         solved: { harness: circuitry, built: { ...built, nominal_V }, solution },
       },
       restless,

@@ -68,7 +68,8 @@ export function groupsOf(harness: Circuitry, before: Groups | null): Groups {
   const parts = Object.values(harness.parts);
   const of = new Map<PartId, number>();
   for (let index = 0; index < parts.length; index++) of.set(parts[index]!.id, index);
-  const root = Int32Array.from(parts, (_, index) => index);
+  const root = new Int32Array(parts.length);
+  for (let index = 0; index < parts.length; index++) root[index] = index;
   const join = (one: number, other: number | undefined) => {
     if (other === undefined) return;
     const [a, b] = [findRoot(root, one), findRoot(root, other)];
@@ -140,6 +141,7 @@ function sameSettings(one: Harness["settings"], other: Harness["settings"]): boo
   return (
     one.systemVoltage_V === other.systemVoltage_V &&
     one.ambient_degC === other.ambient_degC &&
+    mine.ampacityBook === theirs.ampacityBook &&
     mine.engineBay_degC === theirs.engineBay_degC &&
     mine.slack_percent === theirs.slack_percent
   );

@@ -1,7 +1,7 @@
 import type { Harness, PartId, WireId } from "../../../graph/harness.ts";
 import type { Traced } from "../../../graph/trace.ts";
 import { USUAL } from "../assumed.ts";
-import { batteryVolts } from "../circuit-of.ts";
+import { type BatteryVolts, batteryVolts } from "../circuit-of.ts";
 import {
   type Condition,
   conditionsOf,
@@ -11,6 +11,7 @@ import {
 } from "../key-state.ts";
 import { operate } from "../operate.ts";
 import type { Readings } from "../readings.ts";
+import type { Answer } from "./answer.ts";
 import { type Groups, groupsOf } from "./groups.ts";
 import { StateView } from "./state-view.ts";
 
@@ -23,6 +24,8 @@ export type MostThrough = {
   /** The first state with that current. */
   readonly state: KeyState;
 };
+
+type Distinct = { readonly answer: Answer; readonly state: KeyState };
 
 /**
  * What a harness shows in every state that matters, as `operate` would tell it, worked out when somebody asks.
@@ -40,6 +43,9 @@ export class InStates {
   readonly states: readonly KeyState[];
   private readonly groups: Groups;
   private readonly views = new Map<string, StateView>();
+  private readonly viewOf = new WeakMap<KeyState, StateView>();
+  private readonly volts = new Map<string, BatteryVolts>();
+  private readonly most = new Map<number, readonly Distinct[]>();
   private readonly whole = new Map<string, Readings>();
   private lastWhole: Readings | null = null;
   private batteries: Harness["parts"] | null = null;
@@ -55,25 +61,58 @@ export class InStates {
 
   /** In one of the states, or in another. */
   at(state: KeyState): StateView {
+    const known = this.viewOf.get(state);
+    if (known) return known;
     const key = keyOf(state);
     let view = this.views.get(key);
     if (!view) {
-      const { value, isSet } = batteryVolts(this.harness, state, USUAL, undefined);
+      const { value, isSet } = this.voltsIn(state);
       view = new StateView(this.harness, this.groups, { state, battery_V: value, batteryIsSet: isSet });
       this.views.set(key, view);
     }
+    this.viewOf.set(state, view);
     return view;
+  }
+
+  private voltsIn(state: KeyState): BatteryVolts {
+    // Nothing else of a state decides what its batteries have.
+    const key = state.key === "crank" ? "crank" : String(state.conditions.includes("engine-running"));
+    let volts = this.volts.get(key);
+    if (!volts) {
+      volts = batteryVolts(this.harness, state, USUAL, undefined);
+      this.volts.set(key, volts);
+    }
+    return volts;
   }
 
   /** The greatest current through a wire in all the states. */
   mostThrough(wire: WireId): MostThrough {
-    let most: MostThrough = { amps: 0, state: this.states[0]! };
-    for (const state of this.states) {
-      const amps = Math.abs(this.at(state).amps(wire));
+    let most = 0;
+    let state = this.states[0]!;
+    const group = this.at(state).groupOfWire(wire);
+    const element = group < 0 ? -1 : this.groups.all[group]!.network.wires.get(wire)!.element;
+    if (element < 0) return { amps: most, state };
+    for (const one of this.distinct(group)) {
+      const amps = Math.abs(one.answer.amps(element));
       // The same to rounding is no more: then the first counts.
-      if (amps > most.amps * (1 + 1e-9)) most = { amps, state };
+      if (amps > most * (1 + 1e-9)) [most, state] = [amps, one.state];
     }
-    return most;
+    return { amps: most, state };
+  }
+
+  /** The states that can be told apart in a group, each by the first of its kind. */
+  private distinct(group: number): readonly Distinct[] {
+    let found = this.most.get(group);
+    if (!found) {
+      const seen = new Map<Answer, Distinct>();
+      for (const state of this.states) {
+        const answer = this.at(state).answerOf(group);
+        if (!seen.has(answer)) seen.set(answer, { answer, state });
+      }
+      found = [...seen.values()];
+      this.most.set(group, found);
+    }
+    return found;
   }
 
   /** A state with one part or wire opened. What is not in the harness opens nothing. */
@@ -93,7 +132,7 @@ export class InStates {
   around(part: PartId, state: KeyState): Readings | null {
     const group = this.groups.all[this.groups.of.get(part) ?? -1];
     if (!group) return null;
-    const { value, isSet } = batteryVolts(this.harness, state, USUAL, undefined);
+    const { value, isSet } = this.voltsIn(state);
     const key = `${keyOf(state)} ${value} ${isSet}`;
     let readings = group.readings.get(key);
     if (!readings) {

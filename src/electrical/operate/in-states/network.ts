@@ -1,6 +1,7 @@
 import type { Part, PartId, WireId } from "../../../graph/harness.ts";
 import { nodesOf } from "../../solve/circuit.ts";
 import { type Prepared, prepare } from "../../solve/prepare.ts";
+import { AmpereTable, bookOf } from "../ampacity-of.ts";
 import { USUAL } from "../assumed.ts";
 import { addBoxes, type GatheredBoxes, gatherBoxes, type Placed } from "../boxes-of.ts";
 import { Builder, type Circuitry, FRAME, type Nodes, nodesOfParts, type Setting } from "../builder.ts";
@@ -16,6 +17,9 @@ import { type Reduced, reduce } from "./reduce.ts";
 /** Kinds of parts that are one thing in one state and another in the next. */
 const CHANGING: ReadonlySet<Part["kind"]> = new Set(["switch", "load", "supply"]);
 
+/** Up to this many relays times nodes each relay is turned over by itself, to see if it would hold; else all at once. */
+const MOST_TURNED = 3000;
+
 /**
  * The circuit of some parts and wires that no others join, but for the frame. What is the same in every state is built and
  * drawn together once; each state adds what it changes, and states that set all of it alike share their answer.
@@ -27,6 +31,8 @@ export class Network {
   readonly wires: ReadonlyMap<WireId, WireFacts>;
   /** Elements of fuses and relays, by the same numbers. */
   readonly elementsOf: ReadonlyMap<PartId, readonly number[]>;
+  /** Whether a wire of it lies in a run, beside others. */
+  readonly isBundled: boolean;
   private readonly broken: ReadonlySet<string>;
   private readonly nodes: Nodes;
   private readonly changing: readonly Part[];
@@ -43,6 +49,7 @@ export class Network {
   ) {
     this.broken = new Set(broken);
     const parts = Object.values(circuitry.parts);
+    this.isBundled = Object.values(circuitry.wires).some((wire) => wire.runs.length > 0);
     this.nodes = nodesOfParts(parts);
     const setting = this.settingAt({
       state: { key: "off", conditions: [] },
@@ -118,7 +125,11 @@ export class Network {
     const circuit = { nodeCount: reduced.nodeCount, ground: FRAME, elements };
     this.prepared ??= prepare(circuit);
     const built = { circuit, owners, choices, boxes, givers, takers };
-    const settled = settleBoxes(built, USUAL.wakes * setting.nominal_V, { prepared: this.prepared });
+    const settled = settleBoxes(built, USUAL.wakes * setting.nominal_V, {
+      prepared: this.prepared,
+      isOfShape: true,
+      turnEachRelay: this.prepared.coils.length * reduced.nodeCount <= MOST_TURNED,
+    });
     return new Answer(this, settled);
   }
 
@@ -131,6 +142,20 @@ export class Network {
     };
     return this.allOwners;
   }
+}
+
+const tables = new Map<string, AmpereTable>();
+
+/** The book of ampacity that the settings name, with what it said before. */
+export function ampereTable({ electrical, systemVoltage_V }: Circuitry["settings"]): AmpereTable {
+  const key = `${electrical.ampacityBook} ${systemVoltage_V}`;
+  let table = tables.get(key);
+  if (!table) {
+    if (tables.size > 50) tables.clear();
+    table = new AmpereTable(bookOf(electrical.ampacityBook).book, systemVoltage_V);
+    tables.set(key, table);
+  }
+  return table;
 }
 
 /** [nodes] 1 where a wire lands. */

@@ -1,6 +1,5 @@
 import { type ContactKey, refOfKey } from "../../../graph/contacts.ts";
 import type { Harness, PartId, RunId, WireId } from "../../../graph/harness.ts";
-import { AmpereTable, bookOf } from "../ampacity-of.ts";
 import type { KeyState } from "../key-state.ts";
 import { LOADED_A } from "../operate.ts";
 import type { LoadReading, ReadingWarning, SourceReading, Volts } from "../readings.ts";
@@ -8,7 +7,7 @@ import { ofWires, worstFirst } from "../warnings.ts";
 import type { Answer, RelayShown } from "./answer.ts";
 import type { AtState } from "./dials.ts";
 import type { Groups } from "./groups.ts";
-import type { Network } from "./network.ts";
+import { ampereTable, type Network } from "./network.ts";
 
 /** One group with something opened in it. */
 export type Opened = { readonly group: number; readonly network: Network };
@@ -19,7 +18,6 @@ export class StateView {
   private readonly variants = new Map<Network, StateView>();
   private madeWarnings: readonly ReadingWarning[] | null = null;
   private madeLoaded: ReadonlyMap<RunId, number> | null = null;
-  private madeTable: AmpereTable | null = null;
 
   /** @param opened what differs from the harness as it is drawn; the rest is then read from `whole` */
   constructor(
@@ -180,12 +178,7 @@ export class StateView {
   }
 
   private percentIn(group: number, wire: WireId): number | null {
-    const { settings } = this.harness;
-    this.madeTable ??= new AmpereTable(
-      bookOf(settings.electrical.ampacityBook).book,
-      settings.systemVoltage_V,
-    );
-    const { amperes } = this.madeTable.find(
+    const { amperes } = ampereTable(this.harness.settings).find(
       this.networkOf(group).wires.get(wire)!,
       this.loadedBeside(wire),
     );
@@ -212,6 +205,7 @@ export class StateView {
     const { harness } = this;
     this.groups.all.forEach((group, index) => {
       found.push(...this.answerOf(index).warnings);
+      if (!group.isBundled) return;
       const wires = new Map<WireId, { amps: number; percentOfAmpacity: number }>();
       for (const { id } of group.wires) {
         const amps = this.ampsIn(index, id);

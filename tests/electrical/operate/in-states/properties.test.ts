@@ -4,7 +4,6 @@ import { type InStates, inStates } from "../../../../src/electrical/operate/in-s
 import type { StateView } from "../../../../src/electrical/operate/in-states/state-view.ts";
 import { operate } from "../../../../src/electrical/operate/operate.ts";
 import type { Readings, Volts } from "../../../../src/electrical/operate/readings.ts";
-import type { ContactKey } from "../../../../src/graph/contacts.ts";
 import type { Harness, PartId, WireId } from "../../../../src/graph/harness.ts";
 import { trace } from "../../../../src/graph/trace.ts";
 import { contactsIn, livelyEdit, livelyHarness } from "./lively.ts";
