@@ -19,7 +19,7 @@ export async function bench(): Promise<string[]> {
   ] as const) {
     const harness = varied(generate(size, 0), isFedByOne);
     const traced = trace(harness);
-    const rounds = size > 5000 ? 6 : 20;
+    const rounds = size > 5000 ? 3 : 12;
     const first = inStates(harness, traced);
     const cold = times(rounds, () => {
       const copy = copied(harness);
@@ -41,7 +41,9 @@ export async function bench(): Promise<string[]> {
       });
       lines.push(`  after ${kind}: ${took}`);
     }
-    const grounds = Object.values(harness.parts).filter(({ kind }) => kind === "ground");
+    const grounds = Object.values(harness.parts)
+      .filter(({ kind }) => kind === "ground")
+      .slice(0, MOST_OPENED);
     const opened = times(size > 5000 ? 2 : 6, () => {
       const states = inStates(copied(harness), traced);
       askAll(states, harness);
@@ -53,7 +55,7 @@ export async function bench(): Promise<string[]> {
           }
       };
     });
-    lines.push(`  each of ${grounds.length} grounds opened, in all states: ${opened}`);
+    lines.push(`  ${grounds.length} grounds opened, each in turn, in all states: ${opened}`);
   }
   return lines;
 }
@@ -132,6 +134,9 @@ function copied(harness: Harness): Harness {
   const wires = Object.fromEntries(Object.values(harness.wires).map((wire) => [wire.id, { ...wire }]));
   return { ...harness, parts, wires };
 }
+
+/** What one ground costs does not hang on how many there are. */
+const MOST_OPENED = 24;
 
 type Editing = (harness: Harness, round: number) => Harness;
 

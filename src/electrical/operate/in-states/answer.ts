@@ -8,7 +8,7 @@ import type { FuseReading, LoadReading, ReadingWarning, SourceReading, Volts } f
 import type { SettledBoxes } from "../settle-boxes.ts";
 import { VoltsAt } from "../volts-at.ts";
 import { warningsOf } from "../warnings.ts";
-import { ampereTable, type Network } from "./network.ts";
+import { ampereTable, type Plan } from "./plan.ts";
 
 type Solved = SettledBoxes<Pick<Built, "circuit" | "owners" | "choices" | "boxes" | "givers" | "takers">>;
 
@@ -29,7 +29,7 @@ export class Answer {
   private madeDrawn: { readonly loads: number; readonly coils: number } | null = null;
 
   constructor(
-    private readonly network: Network,
+    private readonly plan: Plan,
     private readonly solved: Solved,
   ) {
     this.reach = new VoltsAt(solved.built, solved.solution);
@@ -37,7 +37,7 @@ export class Answer {
 
   /** @param node by the network's own numbers */
   volts(node: number): Volts {
-    const { hangsOn, place, inside, share, elements } = this.network.reduced;
+    const { hangsOn, place, inside, share, elements } = this.plan.reduced;
     let at = node;
     while (hangsOn[at]! >= 0) at = hangsOn[at]!;
     if (place[at]! >= 0) return this.reach.volts(place[at]!);
@@ -48,7 +48,7 @@ export class Answer {
 
   /** @param element by the network's own numbers; amperes from its first node to its second */
   amps(element: number): number {
-    const { through, turn } = this.network.reduced;
+    const { through, turn } = this.plan.reduced;
     const at = through[element] ?? -1;
     // Added to 0, so that nothing is ever −0.
     return at < 0 ? 0 : 0 + turn[element]! * this.solved.solution.amps[at]!;
@@ -56,7 +56,7 @@ export class Answer {
 
   /** Wires that carry anything, with their amperes from first end to second. */
   get wires(): readonly (readonly [WireId, number])[] {
-    this.madeWires ??= [...this.network.wires].flatMap(([id, { element }]) => {
+    this.madeWires ??= [...this.plan.wires].flatMap(([id, { element }]) => {
       const amps = element < 0 ? 0 : this.amps(element);
       return amps === 0 ? [] : [[id, amps] as const];
     });
@@ -68,7 +68,7 @@ export class Answer {
     if (!this.madeDrawn) {
       let [loads, coils] = [0, 0];
       for (const { amps } of this.loads.values()) loads += Math.abs(amps);
-      for (const id of this.network.elementsOf.keys()) coils += this.relay(id)?.coil_A ?? 0;
+      for (const id of this.plan.elementsOf.keys()) coils += this.relay(id)?.coil_A ?? 0;
       this.madeDrawn = { loads, coils };
     }
     return this.madeDrawn;
@@ -85,12 +85,12 @@ export class Answer {
   }
 
   relay(part: PartId): RelayShown | null {
-    const elements = this.network.elementsOf.get(part);
-    const coil = elements?.find((one) => this.network.owners.role[one] === "coil");
+    const elements = this.plan.elementsOf.get(part);
+    const coil = elements?.find((one) => this.plan.owners.role[one] === "coil");
     if (!elements || coil === undefined) return null;
     let contact_A = 0;
     for (const one of elements) if (one !== coil) contact_A = Math.max(contact_A, Math.abs(this.amps(one)));
-    const at = this.network.reduced.through[coil]!;
+    const at = this.plan.reduced.through[coil]!;
     return {
       pulledIn: this.solved.solution.pulled[at] === 1,
       coil_A: Math.abs(this.amps(coil)),
@@ -112,8 +112,8 @@ export class Answer {
 
   private overloaded(): ReadonlyMap<WireId, { amps: number; percentOfAmpacity: number }> {
     const found = new Map<WireId, { amps: number; percentOfAmpacity: number }>();
-    const table = ampereTable(this.network.circuitry.settings);
-    for (const [id, facts] of this.network.wires) {
+    const table = ampereTable(this.plan.circuitry.settings);
+    for (const [id, facts] of this.plan.wires) {
       const amps = this.amps(facts.element);
       if (amps === 0) continue;
       const { amperes } = table.find(facts, 1);
@@ -124,7 +124,7 @@ export class Answer {
   }
 
   private readWarnings(): readonly ReadingWarning[] {
-    const { circuitry, elementsOf, owners } = this.network;
+    const { circuitry, elementsOf, owners } = this.plan;
     const fuses = new Map<PartId, FuseReading>();
     for (const [id, [first]] of elementsOf)
       if (owners.role[first!] === "fuse")
@@ -136,7 +136,7 @@ export class Answer {
         sources: this.sources,
         loads: this.loads,
         fuses,
-        wires: this.network.isBundled ? new Map() : this.overloaded(),
+        wires: this.plan.isBundled ? new Map() : this.overloaded(),
         solved: { harness: circuitry, built: { ...built, nominal_V }, solution },
       },
       restless,

@@ -4,6 +4,7 @@ import { boxContactsOf } from "../box-contacts.ts";
 import type { Circuitry } from "../builder.ts";
 import type { Readings } from "../readings.ts";
 import { Network } from "./network.ts";
+import { Plan } from "./plan.ts";
 
 /** Parts that wires, mating or one box join, with their wires: nothing but the frame is between two of these. */
 export class Group {
@@ -21,7 +22,7 @@ export class Group {
   }
 
   get network(): Network {
-    this.whole ??= new Network(this.own(), []);
+    this.whole ??= new Network(new Plan(this.own(), []));
     return this.whole;
   }
 
@@ -32,7 +33,10 @@ export class Group {
   with(open: PartId | WireId): Network {
     let network = this.opened.get(open);
     if (!network) {
-      network = new Network(this.own(), [open]);
+      const isGround = this.parts.some(({ id, kind }) => id === open && kind === "ground");
+      network = isGround
+        ? this.network.withoutGround(open as PartId)
+        : new Network(new Plan(this.own(), [open]));
       this.opened.set(open, network);
     }
     return network;

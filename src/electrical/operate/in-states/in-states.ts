@@ -90,7 +90,7 @@ export class InStates {
     let most = 0;
     let state = this.states[0]!;
     const group = this.at(state).groupOfWire(wire);
-    const element = group < 0 ? -1 : this.groups.all[group]!.network.wires.get(wire)!.element;
+    const element = group < 0 ? -1 : this.groups.all[group]!.network.plan.wires.get(wire)!.element;
     if (element < 0) return { amps: most, state };
     for (const one of this.distinct(group)) {
       const amps = Math.abs(one.answer.amps(element));

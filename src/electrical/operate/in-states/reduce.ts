@@ -27,10 +27,12 @@ const isPlain = (element: CircuitElement): boolean => element.kind === "resistan
 /**
  * Draws together what nothing hangs on in between.
  * @param elements what is the same in every state; a coil before its contacts
+ * @param single [elements] 1 for one that is not to be drawn together with others
  * @param kept [nodes] 1 where something else hangs on a node, so that it has to stay. Node 0 stays.
  */
-export function reduce(elements: readonly CircuitElement[], kept: Uint8Array): Reduced {
-  const net = netOf(elements, kept);
+export function reduce(elements: readonly CircuitElement[], single: Uint8Array, kept: Uint8Array): Reduced {
+  const plain = Uint8Array.from(elements, (element, index) => (isPlain(element) && !single[index] ? 1 : 0));
+  const net = netOf(elements, plain, kept);
   const hangsOn = cutDeadEnds(net);
   const place = new Int32Array(kept.length).fill(-1);
   const anchors: number[] = [];
@@ -42,7 +44,7 @@ export function reduce(elements: readonly CircuitElement[], kept: Uint8Array): R
   const through = new Int32Array(elements.length).fill(-1);
   const turn = new Int8Array(elements.length).fill(1);
   for (let index = 0; index < elements.length; index++) {
-    if (isPlain(elements[index]!)) continue;
+    if (plain[index]) continue;
     wasAt.push(index);
     through[index] = left.push(moved(elements[index]!, place, through)) - 1;
   }
@@ -90,7 +92,7 @@ type Net = {
   readonly gone: Uint8Array;
 };
 
-function netOf(elements: readonly CircuitElement[], kept: Uint8Array): Net {
+function netOf(elements: readonly CircuitElement[], plain: Uint8Array, kept: Uint8Array): Net {
   const count = elements.length;
   const stays = kept.slice();
   stays[0] = 1;
@@ -100,7 +102,7 @@ function netOf(elements: readonly CircuitElement[], kept: Uint8Array): Net {
   const gone = new Uint8Array(count);
   for (let index = 0; index < count; index++) {
     const [a, b] = nodesOf(elements[index]!);
-    if (!isPlain(elements[index]!)) stays[a] = stays[b] = 1;
+    if (!plain[index]) stays[a] = stays[b] = 1;
     else if (a !== b) {
       [first[index], second[index]] = [a, b];
       degree[a]!++;

@@ -7,7 +7,8 @@ import { ofWires, worstFirst } from "../warnings.ts";
 import type { Answer, RelayShown } from "./answer.ts";
 import type { AtState } from "./dials.ts";
 import type { Groups } from "./groups.ts";
-import { ampereTable, type Network } from "./network.ts";
+import type { Network } from "./network.ts";
+import { ampereTable } from "./plan.ts";
 
 /** One group with something opened in it. */
 export type Opened = { readonly group: number; readonly network: Network };
@@ -42,7 +43,7 @@ export class StateView {
     const { part, contact: number } = refOfKey(contact);
     const group = this.groups.of.get(part);
     if (group === undefined) return "floating";
-    const node = this.networkOf(group).nodeAt(part, number);
+    const node = this.networkOf(group).plan.nodeAt(part, number);
     return node < 0 ? "floating" : this.answerOf(group).volts(node);
   }
 
@@ -56,7 +57,7 @@ export class StateView {
   drop_V(wire: WireId): number {
     const group = this.groupOfWire(wire);
     if (group < 0) return 0;
-    return Math.abs(this.ampsIn(group, wire)) * this.networkOf(group).wires.get(wire)!.resistance_ohm;
+    return Math.abs(this.ampsIn(group, wire)) * this.networkOf(group).plan.wires.get(wire)!.resistance_ohm;
   }
 
   /** Every wire that carries so many amperes or more, either way. */
@@ -92,7 +93,7 @@ export class StateView {
   fuse_A(part: PartId): number | null {
     if (this.harness.parts[part]?.kind !== "fuse") return null;
     const group = this.groups.of.get(part)!;
-    return Math.abs(this.answerOf(group).amps(this.networkOf(group).elementsOf.get(part)![0]!));
+    return Math.abs(this.answerOf(group).amps(this.networkOf(group).plan.elementsOf.get(part)![0]!));
   }
 
   /** A load part by its plus, a box by a contact that draws: volts across it, amperes through it; `null` for all else. */
@@ -173,13 +174,13 @@ export class StateView {
   }
 
   private ampsIn(group: number, wire: WireId): number {
-    const { element } = this.networkOf(group).wires.get(wire)!;
+    const { element } = this.networkOf(group).plan.wires.get(wire)!;
     return element < 0 ? 0 : this.answerOf(group).amps(element);
   }
 
   private percentIn(group: number, wire: WireId): number | null {
     const { amperes } = ampereTable(this.harness.settings).find(
-      this.networkOf(group).wires.get(wire)!,
+      this.networkOf(group).plan.wires.get(wire)!,
       this.loadedBeside(wire),
     );
     return amperes === null ? null : (Math.abs(this.ampsIn(group, wire)) / amperes) * 100;
