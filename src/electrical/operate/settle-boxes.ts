@@ -12,7 +12,7 @@ const REVERSED_V = 0.1;
 type Before = {
   readonly prepared: Prepared;
   /** Its voltages are where the search begins. */
-  readonly solution?: Solution;
+  readonly solution?: Pick<Solution, "volts">;
   /** The caller answers for it that the circuit is of the shape prepared, and its figures sound. */
   readonly isOfShape?: boolean;
   /** See `Start`. */

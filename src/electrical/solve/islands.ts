@@ -57,9 +57,9 @@ export function findIslands(circuit: Circuit, ideal: Ideal, pulled: Uint8Array):
     reference: references[index]! < 0 ? null : references[index]!,
     nodeCount: count,
   }));
-  const held = Int32Array.from(firstNode, (node, index) =>
-    references[index]! < 0 ? node : references[index]!,
-  );
+  const held = new Int32Array(nodes.length);
+  for (let index = 0; index < held.length; index++)
+    held[index] = references[index]! < 0 ? firstNode[index]! : references[index]!;
   return { island, islands, held };
 }
 

@@ -105,12 +105,21 @@ function makeSearch(
     const at = 2 + index * 3;
     added[index] = offset[prepared.shape[at]!]! - offset[prepared.shape[at + 1]!]!;
   }
-  room.volts.fill(0);
+  const { volts, trial, step, leaving, turned, slopes } = room;
+  volts.fill(0);
+  const held = new Int32Array(islands.held.length);
+  for (let index = 0; index < held.length; index++) held[index] = ideal.group[islands.held[index]!]!;
   return {
-    ...room,
     prepared,
     devices,
-    held: islands.held.map((node) => ideal.group[node]!),
+    added,
+    held,
+    volts,
+    trial,
+    step,
+    leaving,
+    turned,
+    slopes,
     amps: new Float64Array(count),
     powerOn: true,
   };

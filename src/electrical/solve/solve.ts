@@ -67,7 +67,8 @@ export function solveChecked(prepared: Prepared, circuit: Circuit, start: Start)
   const { islands, offset, amps, volts, steps, settled } = rest.settled;
   const loops = idealLoops(prepared.ideal, elements, offset);
   fillIdealAmps(circuit, prepared.ideal, loops, amps);
-  const zero = Float64Array.from(islands.held, (node) => volts[node]!);
+  const zero = new Float64Array(islands.held.length);
+  for (let index = 0; index < zero.length; index++) zero[index] = volts[islands.held[index]!]!;
   for (let node = 0; node < volts.length; node++) {
     const island = islands.island[node]!;
     volts[node] = islands.islands[island]!.reference === null ? 0 : volts[node]! - zero[island]!;

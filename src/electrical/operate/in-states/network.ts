@@ -8,6 +8,29 @@ import { Answer } from "./answer.ts";
 import { type AtState, setOf } from "./dials.ts";
 import type { Plan } from "./plan.ts";
 
+/** Where to begin: what a source feeds, through a closed switch or an output at most, stands at its volts; all else at 0. */
+function guessed(elements: readonly CircuitElement[], joined: Int32Array): Float64Array {
+  const fed = new Float64Array(joined.length);
+  const pass = (from: number, to: number, more_V: number) => {
+    if (joined[to] !== FRAME && fed[joined[to]!] === 0) fed[joined[to]!] = fed[joined[from]!]! + more_V;
+  };
+  for (const element of elements) {
+    if (element.kind !== "supply" || joined[element.minus] !== FRAME) continue;
+    const to = joined[element.plus]!;
+    if (to !== FRAME) fed[to] = element.emf_V;
+  }
+  for (const element of elements) {
+    if (element.kind === "output") pass(element.minus, element.plus, element.emf_V);
+    else if (element.kind === "switch" && element.closed) {
+      pass(element.from, element.to, 0);
+      pass(element.to, element.from, 0);
+    }
+  }
+  // The number of those that are joined is the first node of them, so none is read after it is written.
+  for (let node = joined.length - 1; node >= 0; node--) fed[node] = fed[joined[node]!]!;
+  return fed;
+}
+
 /** Up to this many relays times nodes each relay is turned over by itself, to see if it would hold; else all at once. */
 const MOST_TURNED = 3000;
 
@@ -53,6 +76,7 @@ export class Network {
     const built = { circuit, owners: plan.ownersWith(owners), choices, boxes, givers, takers };
     const settled = settleBoxes(built, USUAL.wakes * setting.nominal_V, {
       prepared: plan.prepared,
+      solution: { volts: guessed(elements, plan.joined) },
       isOfShape: true,
       turnEachRelay: plan.prepared.coils.length * nodeCount <= MOST_TURNED,
     });

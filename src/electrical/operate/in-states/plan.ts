@@ -1,5 +1,6 @@
 import type { Part, PartId, WireId } from "../../../graph/harness.ts";
 import { type CircuitElement, nodesOf } from "../../solve/circuit.ts";
+import { findRoot } from "../../solve/ideal.ts";
 import type { Prepared } from "../../solve/prepare.ts";
 import { AmpereTable, bookOf } from "../ampacity-of.ts";
 import { USUAL } from "../assumed.ts";
@@ -26,6 +27,8 @@ export class Plan {
   /** Elements of fuses, relays and grounds, by the same numbers. */
   readonly elementsOf: ReadonlyMap<PartId, readonly number[]>;
   readonly dials: Dials;
+  /** [nodes left] nodes that resistances join have one number; 0: joined to the frame. */
+  readonly joined: Int32Array;
   /** Made by whoever solves first; one shape serves all states. */
   prepared: Prepared | null = null;
   private allOwners: Owners | null = null;
@@ -66,6 +69,7 @@ export class Plan {
     // A ground stands by itself, so that it can be opened in place.
     const single = Uint8Array.from(owners.role, (role) => (role === "ground" ? 1 : 0));
     this.reduced = reduce(elements, single, kept);
+    this.joined = joinedIn(this.reduced);
     this.boxes = placed(gathered, this.reduced.place);
     this.dials = dialsOf(this.changing, gathered);
   }
@@ -130,6 +134,17 @@ export function ampereTable({ electrical, systemVoltage_V }: Circuitry["settings
     tables.set(key, table);
   }
   return table;
+}
+
+function joinedIn({ nodeCount, elements }: Reduced): Int32Array {
+  const root = new Int32Array(nodeCount);
+  for (let node = 0; node < nodeCount; node++) root[node] = node;
+  for (const element of elements) {
+    if (element.kind !== "resistance") continue;
+    const [a, b] = [findRoot(root, element.from), findRoot(root, element.to)];
+    root[Math.max(a, b)] = Math.min(a, b);
+  }
+  return root.map((_, node) => findRoot(root, node));
 }
 
 /** [nodes] 1 where a wire lands. */
