@@ -163,8 +163,8 @@ const EDITS: readonly (readonly [string, Editing])[] = [
     "a wire's end moved",
     (harness, round) => {
       const wire = wireOf(harness, round);
-      const [first, second] = wire.ends;
-      return withWire(harness, { ...wire, ends: [second, first] });
+      // To where a wire further on ends, which joins two stations.
+      return withWire(harness, { ...wire, ends: [wire.ends[0], wireOf(harness, round + 1).ends[1]] });
     },
   ],
   [
