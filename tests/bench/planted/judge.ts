@@ -8,6 +8,7 @@ import { PROTECTION } from "./plant-protection.ts";
 import { RELAY_FAULTS, TRAILER } from "./plant-relays.ts";
 import { DRAWING, PEOPLE } from "./plant-rest.ts";
 import { CAMERA, CONTROL, DATA, SIGNALS } from "./plant-signals.ts";
+import { SAMPLES } from "./plant-samples.ts";
 import { SPARES } from "./plant-spares.ts";
 import { SPEAKERS } from "./plant-speakers.ts";
 import { isOne, type Planter, speaksOf } from "./planter.ts";
@@ -29,6 +30,7 @@ export const PLANTERS: readonly Planter[] = [
   TRAILER,
   PEOPLE,
   DRAWING,
+  SAMPLES,
 ].flat();
 
 const GRAVE = new Set(["danger", "fault"]);
@@ -38,11 +40,15 @@ export type Verdict = {
   readonly found: boolean;
   /** Grave findings that are new, belong to no part of the fault, and do not stand under one that does. */
   readonly strays: readonly Finding[];
-  /** The same of those that are weak. */
+  /** The same of those that speak of the very place of the fault: true, but not told as one with it. */
+  readonly apart: readonly Finding[];
+  /** Those that are weak. */
   readonly weak: readonly Finding[];
   /** Grave findings of the harness before anything was planted. */
   readonly before: readonly Finding[];
   readonly fresh: readonly Finding[];
+  /** Those that found it. */
+  readonly hits: readonly Finding[];
 };
 
 export function judge(planter: Planter, seed: number): Verdict {
@@ -64,10 +70,12 @@ export function judge(planter: Planter, seed: number): Verdict {
   const strays = fresh.filter((finding) => !stands(finding) && !isOne(finding, planter.also) && !isOne(finding, planter.rules));
   return {
     found: hits.size > 0,
-    strays: strays.filter((finding) => GRAVE.has(finding.severity)),
+    strays: strays.filter((finding) => GRAVE.has(finding.severity) && !speaksOf(faulty, finding, where)),
+    apart: strays.filter((finding) => GRAVE.has(finding.severity) && speaksOf(faulty, finding, where)),
     weak: strays.filter((finding) => finding.severity === "weak"),
     before: old.filter((finding) => GRAVE.has(finding.severity) && finding.waiver === null),
     fresh,
+    hits: fresh.filter(belongs),
   };
 }
 

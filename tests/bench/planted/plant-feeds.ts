@@ -59,7 +59,7 @@ function tapJob(yard: Yard) {
 /** A vehicle lead of some function beside a plain feed that a new lamp hangs on. */
 function besideJob(name: string) {
   return (yard: Yard) => {
-    const vehicle = yard.vehicle({ "1": "switched-feed 1 fuse:7.5", "2": `${name} 1 gives spare`, "3": "ground 1" });
+    const vehicle = yard.vehicle({ "1": "switched-feed 1 fuse:7.5", "2": `${name} gives spare`, "3": "ground 1" });
     const fuse = yard.part("fuse", "F", { rating_A: 3, form: "mini", holder: "own" });
     const load = yard.part("load", "E", { type: "lamp", function: "interior-lamp", current_A: 1, behaviour: "filament", voltage_V: yard.range() });
     yard.lead(`${vehicle}.1`, `${fuse}.1`, { tag: "feed", area_mm2: 1.5, length_m: 0.15, ways: ["direct", "solder", "crimp"] });
@@ -160,7 +160,7 @@ export const FEEDS: readonly Planter[] = [
   }),
   ...(["pulsed", "watched"] as const).map((gives) =>
     planter("B08", `lamp hung on a ${gives} output`, ["watched-output-tapped", "lamp-outside-its-class"], watchedJob(gives), (yard, { joint }) => {
-      const load = yard.part("load", "E", { type: "other", function: "switched-feed", current_A: 1, behaviour: "resistance", voltage_V: yard.range() });
+      const load = yard.part("load", "E", { type: "lamp", function: "work-lamp", current_A: 1, behaviour: "resistance", voltage_V: yard.range() });
       const wire = yard.wire(`${joint}.2`, `${load}.+`, { tag: "tapped", area_mm2: 1, length_m: 0.5 });
       yard.wire(`${load}.−`, yard.ground(), { tag: "tapped", area_mm2: 1, length_m: 0.5, colour: "BK" });
       return [load, wire, joint];
@@ -208,7 +208,7 @@ export const FEEDS: readonly Planter[] = [
   planter("B13", "new feed round the master switch", ["isolator-bypassed"], (yard) => boardJob(yard, 4, { isolator: true }), (yard, { main }) => {
     const fuse = yard.part("fuse", "F", { rating_A: 5, form: "mini", holder: "own" });
     const load = yard.part("load", "E", { type: "other", function: "constant-feed", current_A: 0.5, behaviour: "resistance", voltage_V: yard.range() });
-    yard.wire(`${main}.2`, `${fuse}.1`, { tag: "round", area_mm2: 16, length_m: 0.1 });
+    yard.wire(`${main}.2`, `${fuse}.1`, { tag: "round", area_mm2: 35, length_m: 0.1 });
     const wire = yard.wire(`${fuse}.2`, `${load}.+`, { tag: "round", area_mm2: 1, length_m: 1 });
     yard.wire(`${load}.−`, yard.ground(), { tag: "round", area_mm2: 1, length_m: 0.5, colour: "BK" });
     return [fuse, load, wire, main];
@@ -252,13 +252,13 @@ function busVehicle(yard: Yard) {
     "1": "constant-feed 1.5 fuse:15",
     "2": "ground 1.5",
     "3": "can-high 0.5",
-    "4": "illumination 0.5 fuse:5 optional",
+    "4": "illumination fuse:5 optional",
     "5": "can-low 0.5",
   });
   const module = yard.part("module", "A", { role: "interface", outputs: "none", sleeps: "yes", wakes: "by-signal", standby_A: 0.002, voltage_V: yard.range() });
   const near = yard.receptacle(module, { "1": "constant-feed 1 0.3A", "2": "ground 1", "3": "can-high 0.5", "4": "can-low 0.5" });
   const far = yard.receptacle(module, { "1": "switched-feed 0.75 gives 2A fuse:3 optional" });
-  const unit = yard.unit({ "1": "constant-feed 1.5 5A", "2": "switched-feed 0.75 0.1A", "3": "ground 1.5", "5": "antenna-power 0.5 0.3A optional" });
+  const unit = yard.unit({ "1": "constant-feed 1.5 5A", "2": "switched-feed 0.75 0.1A", "3": "ground 1.5", "5": "antenna-power 0.3A optional" });
   const direct = { ways: ["direct"], length_m: 0.4, area_mm2: 2.5 } as const;
   const plus = yard.joint("solder", 2.5);
   const minus = yard.joint("solder", 2.5);

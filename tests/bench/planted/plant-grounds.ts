@@ -49,7 +49,7 @@ export const GROUNDS: readonly Planter[] = [
   }, BOTH),
   planter("D05", "amplifier joins its grounds on a stud of its own", ["ground-loop"], amplifier, (yard, { amplifier: box, receiver }) => {
     yard.build.change(box, { signalGround: "joined" });
-    yard.build.change(yard.tagged("amplifier-ground").wires[0]!, { length_m: 2.5 });
+    yard.build.change(yard.tagged("amplifier-ground").wires[0]!, { length_m: 7 });
     return [box, receiver.module!, receiver.unit, ...yard.tagged("line-shield-front-left").wires];
   }, { also: ["ground-drop-too-great"] }),
   planter("D06", "amplifier's ground thinner than its feed", ["ground-thinner-than-feed"], amplifier, (yard, { amplifier: box }) => {

@@ -113,13 +113,23 @@ export const JOINTS: readonly Planter[] = [
     const fuse = yard.part("fuse", "F", { rating_A: 20, form: "regular", holder: "own" });
     const joint = yard.joint("bullet", 6);
     const load = yard.part("load", "E", { type: "heater", function: "heater-control", current_A: 13, behaviour: "resistance", voltage_V: yard.range() });
-    yard.wire(`${block}.2`, `${fuse}.1`, { tag: "more", area_mm2: 16, length_m: 0.1 });
+    yard.wire(`${block}.2`, `${fuse}.1`, { tag: "more", area_mm2: 35, length_m: 0.1 });
     yard.wire(`${fuse}.2`, `${joint}.1`, { tag: "more", area_mm2: 6, length_m: 0.5 });
     yard.wire(`${joint}.2`, `${load}.+`, { tag: "more", area_mm2: 6, length_m: 0.5 });
     yard.wire(`${load}.−`, yard.ground(), { tag: "more", area_mm2: 6, length_m: 0.5, colour: "BK" });
     return [joint];
   }, BOTH),
-  planter("K15", "one colour for two things on two charts", ["colours-collide"], (yard) => receiverJob(yard, { speakers: "vehicle" }), (yard, { unit, vehicle }) => {
+  planter("K15", "one colour for two things on two charts", ["colours-collide"], (yard) => {
+    const job = receiverJob(yard, { speakers: "vehicle" });
+    for (const contact of ["1", "P1"]) {
+      const lead = yard.leads.find((one) => [one.from, one.to].includes(`${job.unit}.${contact}`))!;
+      const wire = lead.from === `${job.unit}.${contact}` ? lead.wires[0]! : lead.wires.at(-1)!;
+      const joint = yard.joint("solder", 1.5);
+      yard.move(wire, `${job.unit}.${contact}`, `${joint}.1`);
+      yard.wire(`${joint}.2`, `${job.unit}.${contact}`, { tag: "pigtail", area_mm2: 2.5, length_m: 0.2 });
+    }
+    return job;
+  }, (yard, { unit, vehicle }) => {
     yard.cavity(`${vehicle}.B1`, { lead: { colour: { base: "YE", tracer: null }, area_mm2: 0.75 } });
     yard.cavity(`${unit}.1`, { lead: { colour: { base: "YE", tracer: null }, area_mm2: 1.5 } });
     const lead = yard.leads.find((one) => one.to === `${vehicle}.B1`)!;
@@ -157,7 +167,7 @@ export const ROUTING: readonly Planter[] = [
   outside("L01", "through a crossmember bare", ["hole-without-grommet"], { passes: [{ what: "crossmember", protection: "none" }] }),
   onRun("L01", "through a pillar bare", ["hole-without-grommet"], { passes: [{ what: "hole in the pillar", protection: "none" }], hinge: "none" }),
   onRun("L02", "bends across the hinge", ["loom-bends-across-hinge"], { hinge: "bends-across", passes: [] }),
-  outside("L03", "along the exhaust", ["loom-near-heat", "insulation-too-cool-for-engine-bay"], { near: ["heat"] }),
+  outside("L03", "along the exhaust", ["loom-near-heat", "insulation-too-cool-for-engine-bay"], { near: ["heat"], covering: "none" }),
   outside("L03", "along ignition leads", ["loom-near-ignition"], { near: ["ignition"], covering: "none" }),
   onRun("L03", "under the pedals", ["loom-near-moving-parts"], { near: ["pedals"] }),
   onRun("L03", "on the seat rails", ["loom-near-moving-parts"], { near: ["seat-rails"] }),
@@ -179,6 +189,18 @@ export const ROUTING: readonly Planter[] = [
   onRun("L09", "taped all the way", ["loom-taped-all-round"], { covering: "cloth-tape" }),
   onRun("L10", "bent sharply", ["bend-too-tight"], { bend_mm: 5 }),
   outside("L11", "drilled blind", ["drilled-blind"], { drilled: "blind" }),
+  planter("L12", "feed and ground of a box by two ways", ["feed-and-ground-apart"], (yard) => {
+    const [near, far] = [yard.run({ length_m: 3 }), yard.run({ length_m: 3 })];
+    const vehicle = yard.vehicle({ "1": "switched-feed 1.5 fuse:7.5", "2": "ground 1.5" });
+    const box = yard.name("A");
+    yard.build.module(box, { role: "other", outputs: "none", wakes: "by-lead", sleeps: "yes", voltage_V: yard.range(), rows: { B: "switched-feed 1 2A", G: "ground 1" } });
+    const one = yard.wire(`${vehicle}.1`, `${box}.B`, { tag: "far", area_mm2: 2.5, length_m: 3.2, runs: [near] });
+    const two = yard.wire(`${box}.G`, `${vehicle}.2`, { tag: "far", area_mm2: 2.5, length_m: 3.2, runs: [near], colour: "BK" });
+    return { far, box, one, two };
+  }, (yard, { far, box, one, two }) => {
+    yard.build.change(two, { runs: [yard.runId(far)] });
+    return [box, one, two];
+  }, BOTH),
   planter("L12", "feed and ground by two ways", ["feed-and-ground-apart"], (yard) => {
     const job = lampJob(yard);
     const [near, far] = [yard.run({ length_m: 3 }), yard.run({ length_m: 3 })];

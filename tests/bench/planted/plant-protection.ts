@@ -23,7 +23,7 @@ export const PROTECTION: readonly Planter[] = [
     const wire = yard.tagged("lamp-main").wires[0]!;
     yard.move(wire, `${main}.2`, `${main}.1`);
     return [wire, battery, main];
-  }, BOTH),
+  }, { volts: [12, 24], also: ["fuse-too-far"] }),
   planter("C01", "amplifier straight to the battery", ["no-fuse"], amplifier, (yard, { fuse, battery, amplifier: box }) => {
     const wire = yard.tagged("amplifier-feed").wires[0]!;
     yard.move(wire, `${fuse}.2`, `${battery}.+`);
@@ -57,16 +57,17 @@ export const PROTECTION: readonly Planter[] = [
     return [wire, main, battery];
   }, BOTH),
   planter("C03", "lamps' fuse raised", THICK, lampJob, (yard, { main }) => {
-    yard.build.change(main, { rating_A: 80 });
+    yard.build.change(main, { rating_A: 150 });
     return [main, ...yard.all("lamp-main").flatMap((lead) => lead.wires), ...yard.all("lamp-out").flatMap((lead) => lead.wires)];
   }, BOTH),
-  planter("C03", "camera fuse raised", THICK, cameraJob, (yard, { fuse }) => {
-    yard.build.change(fuse, { rating_A: 30 });
+  planter("C03", "camera fuse raised", THICK, cameraJob, (yard, { fuse, board }) => {
+    yard.cavity(`${board}.1`, { fuse_A: 50 });
+    yard.build.change(fuse, { rating_A: 40 });
     return [fuse, ...yard.tagged("camera-feed").wires];
   }, { volts: [12, 24], also: ["tapped-circuit-overloaded"] }),
   planter("C03", "thin wire behind the amplifier's fuse", THICK, amplifier, (yard, { fuse }) => {
     const wire = yard.tagged("amplifier-feed").wires[0]!;
-    yard.build.change(wire, { area_mm2: 2.5 });
+    yard.build.change(wire, { area_mm2: 1 });
     return [fuse, wire];
   }, { also: ["wire-overloaded", "drop-too-great"] }),
   planter("C03", "board circuit's wire too thin behind a joint", THICK, board, (yard, { circuits }) => {
@@ -95,7 +96,7 @@ export const PROTECTION: readonly Planter[] = [
     const { fuse } = yard.pick(circuits);
     const second = yard.part("fuse", "F", { rating_A: 5, form: "regular", holder: "own" });
     const joint = yard.joint("crimp", 2.5);
-    yard.wire(`${block}.2`, `${second}.1`, { tag: "beside", area_mm2: 16, length_m: 0.1 });
+    yard.wire(`${block}.2`, `${second}.1`, { tag: "beside", area_mm2: 35, length_m: 0.1 });
     yard.wire(`${second}.2`, `${joint}.1`, { tag: "beside", area_mm2: 2.5, length_m: 0.1 });
     yard.wire(`${joint}.2`, `${fuse}.2`, { tag: "beside", area_mm2: 2.5, length_m: 0.1 });
     return [fuse, second];
@@ -127,7 +128,7 @@ export const PROTECTION: readonly Planter[] = [
   }),
   planter("C08", "heater on thin wire", ["wire-overloaded", ...THICK], board, (yard, { block }) => {
     const fuse = yard.part("fuse", "F", { rating_A: 25, form: "regular", holder: "own" });
-    const stub = yard.wire(`${block}.2`, `${fuse}.1`, { tag: "extra", area_mm2: 16, length_m: 0.1 });
+    const stub = yard.wire(`${block}.2`, `${fuse}.1`, { tag: "extra", area_mm2: 35, length_m: 0.1 });
     return [fuse, stub, ...lampFrom(yard, `${fuse}.2`, 18, 0.5, 1)];
   }, { volts: [12, 24], also: ["drop-too-great"] }),
   planter("C08", "ground lead of an amplifier on thin wire", ["wire-overloaded", "ground-thinner-than-feed"], amplifier, (yard, { amplifier: box }) => {
@@ -135,15 +136,15 @@ export const PROTECTION: readonly Planter[] = [
     yard.build.change(wire, { area_mm2: 1 });
     return [box, wire];
   }, { also: ["drop-too-great"] }),
-  planter("C09", "far lamps on the same wire", ["drop-too-great"], lampJob, (yard, { lamps }) => {
+  planter("C09", "far lamps on a thin wire", ["drop-too-great"], lampJob, (yard, { lamps }) => {
     const wire = yard.tagged("lamp-out").wires[0]!;
-    yard.build.change(wire, { length_m: 60, runs: [] });
+    yard.build.change(wire, { length_m: 150, area_mm2: 2.5, runs: [] });
     return [wire, ...lamps];
   }, BOTH),
   planter("C09", "lost on the ground side", ["drop-too-great", "ground-drop-too-great"], lampJob, (yard, { lamps }) => {
     const lamp = yard.pick(lamps);
     const lead = yard.leads.find((one) => one.from === `${lamp}.−`)!;
-    yard.build.change(lead.wires[0]!, { length_m: 40, area_mm2: 1 });
+    yard.build.change(lead.wires[0]!, { length_m: 80, area_mm2: 1 });
     return [lamp, ...lead.wires];
   }, { volts: [12, 24], also: ["ground-thinner-than-feed"] }),
   planter("C10", "a power lead of unknown size", ["wire-size-unknown"], lampJob, (yard) => {
@@ -153,7 +154,7 @@ export const PROTECTION: readonly Planter[] = [
   }, BOTH),
   planter("C11", "lead too thin to handle", ["wire-too-small-to-handle"], board, (yard, { block }) => {
     const fuse = yard.part("fuse", "F", { rating_A: 3, form: "regular", holder: "own" });
-    const stub = yard.wire(`${block}.2`, `${fuse}.1`, { tag: "extra", area_mm2: 16, length_m: 0.1 });
+    const stub = yard.wire(`${block}.2`, `${fuse}.1`, { tag: "extra", area_mm2: 35, length_m: 0.1 });
     return [fuse, stub, ...lampFrom(yard, `${fuse}.2`, 1.5, 0.35, 1)];
   }, { also: ["drop-too-great"] }),
   planter("C12", "battery's live post without a boot", ["live-stud-bare"], lampJob, (yard, { battery }) => {

@@ -171,12 +171,14 @@ function litTrailer(yard: Yard) {
 export const TRAILER: readonly Planter[] = [
   planter("M01", "trailer straight on watched lamps", ["trailer-lamps-without-relay", "watched-output-tapped"], (yard) => {
     yard.build.settings({ vehicle: { highVoltage: "no", lamps: "plain" } });
-    return trailerJob(yard);
+    const job = trailerJob(yard, false, false);
+    for (const pin of ["1", "2", "4", "5", "6", "7", "8"]) yard.cavity(`${job.socket}.${pin}`, { gives: "unknown" });
+    return job;
   }, (yard, { socket, plug }) => {
     yard.build.settings({ vehicle: { highVoltage: "no", lamps: "watched" } });
     return [socket, plug];
   }, BOTH),
-  planter("M01", "trailer straight on outputs that are watched", ["trailer-lamps-without-relay", "watched-output-tapped", "lamp-outside-its-class"], (yard) => trailerJob(yard), (yard, { socket, plug }) => {
+  planter("M01", "trailer straight on outputs that are watched", ["trailer-lamps-without-relay", "watched-output-tapped", "lamp-outside-its-class"], (yard) => trailerJob(yard, false, false), (yard, { socket, plug }) => {
     for (const pin of ["1", "4", "5", "6", "7"]) yard.cavity(`${socket}.${pin}`, { gives: "watched" });
     return [socket, plug];
   }, BOTH),

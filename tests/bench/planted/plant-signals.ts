@@ -182,17 +182,17 @@ export const CONTROL: readonly Planter[] = [
     return [cluster, plug, wire];
   }, { volts: [12, 24], also: ["same-function-unjoined"] }),
   planter("G10", "trigger from the light switch", ["reverse-trigger-from-wrong-place"], receiver, moved("reverse", "A10", "A6"), { also: ["same-function-unjoined", "one-lead-two-jobs"] }),
-  planter("G11", "a camera button that lights the reversing lamp", ["trigger-back-feeds-lamp", "relays:"], cameraJob, (yard, { board, plug, lamp }) => {
+  planter("G11", "a camera button that lights the reversing lamp", ["trigger-back-feeds-lamp", "relays:"], cameraJob, (yard, { board, plug, lamp, cluster }) => {
     const hand = yard.part("switch", "S", { name: "camera", operatedBy: "hand", rating_A: 5 });
     const one = yard.wire(`${board}.1`, `${hand}.1`, { tag: "button", area_mm2: 1.5, length_m: 0.5 });
     const two = yard.wire(`${hand}.2`, `${plug}.3`, { tag: "button", area_mm2: 1.5, length_m: 0.5 });
-    return [hand, plug, lamp, one, two];
+    return [hand, plug, lamp, one, two, board, cluster];
   }, BOTH),
   planter("G12", "illumination and reverse trigger on one lead", ["one-lead-two-jobs"], receiver, (yard, { unit, vehicle }) => [
     unit,
     vehicle,
     yard.wire(`${unit}.4`, `${unit}.8`, { tag: "bridge", area_mm2: 0.75, length_m: 0.1 }),
-  ], { also: ["reverse-trigger-from-wrong-place", "trigger-back-feeds-lamp", "relays:", "fuse-bigger-than-wire"] }),
+  ], { also: ["reverse-trigger-from-wrong-place", "trigger-back-feeds-lamp", "relays:", "fuse-bigger-than-wire", "outputs-tied"] }),
 ];
 
 /** Sections H of the reference: cameras. */

@@ -110,7 +110,7 @@ export const SPARES: readonly Planter[] = [
       const old = minus.ends[1];
       yard.build.change(minus.designation, { ends: [minus.ends[0], plus.ends[1]] });
       if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
-      return [unit, plus.designation, minus.designation];
+      return [unit, plus.designation, minus.designation, yard.nameOfEnd(plus.ends[1])];
     },
   ),
   planter(
@@ -129,8 +129,8 @@ export const SPARES: readonly Planter[] = [
   ),
   planter("A06", "constant feed missing", ["required-lead-missing", "same-function-unjoined", "both-feeds-one-kind"], receiver, (yard) => removeLead(yard, "constant")),
   planter("A06", "ground missing", ["required-lead-missing", "unit-without-ground"], receiver, (yard) => removeLead(yard, "ground")),
-  planter("A06", "half of a speaker pair missing", ["required-lead-missing"], withSpeakers, (yard) => removeLead(yard, "front-left-minus")),
-  planter("A06", "half of an amplifier's speaker pair missing", ["required-lead-missing"], (yard) => amplifierJob(yard), (yard) => removeLead(yard, "out-rear-left-plus")),
+  planter("A06", "half of a speaker pair missing", ["required-lead-missing", "same-function-unjoined"], withSpeakers, (yard) => removeLead(yard, "front-left-minus")),
+  planter("A06", "half of an amplifier's speaker pair missing", ["required-lead-missing", "same-function-unjoined"], (yard) => amplifierJob(yard), (yard) => removeLead(yard, "out-rear-left-plus")),
   planter("A06", "one CAN lead missing", ["required-lead-missing", "can-lead-missing"], (yard) => interfaceJob(yard), (yard) => removeLead(yard, "can-low")),
   planter("A06", "switched feed missing", ["required-lead-missing", "same-function-unjoined"], (yard) => interfaceJob(yard), (yard) => removeLead(yard, "switched")),
   ...["illumination", "reverse", "parking-brake", "speed"].map((tag) =>
@@ -141,14 +141,14 @@ export const SPARES: readonly Planter[] = [
     const old = mute.ends[1];
     yard.build.change(mute.designation, { ends: [mute.ends[0], turnOn.ends[1]] });
     if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
-    return [unit, mute.designation, turnOn.designation];
+    return [unit, mute.designation, turnOn.designation, yard.nameOfEnd(turnOn.ends[1])];
   }),
   planter("A09", "spare that says nothing", ["unlabelled-spare"], receiver, (yard, { unit }) => {
     const wire = yard.wiresAt(`${unit}.9`)[0]!;
-    const cap = wire.ends[1];
-    if (cap !== "loose") yard.build.change(yard.harness.parts[cap.part]!.designation, { name: "", note: "" });
-    yard.build.change(wire.designation, { label: "" });
-    return cap === "loose" ? [] : [wire.designation, yard.harness.parts[cap.part]!.designation, unit];
+    const cap = yard.nameOfEnd(wire.ends[1]);
+    yard.build.change(cap, { name: "", note: "" });
+    yard.cavity(`${unit}.9`, { function: "unknown", text: "" });
+    return [wire.designation, cap, unit];
   }),
   planter("A10", "lead in a cavity that its chart calls not used", ["lead-in-unused-cavity"], receiver, (yard) => {
     const lead = yard.tagged(yard.pick(["speed", "illumination", "reverse"]));
@@ -189,6 +189,19 @@ export const SPARES: readonly Planter[] = [
     if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
     return [unit, mute.designation, vehicle];
   }),
+  planter(
+    "A11",
+    "mute that a telephone uses, on ground",
+    ["mute-lead-grounded"],
+    (yard) => {
+      const vehicle = yard.vehicle({ "1": "constant-feed 1.5 fuse:15", "2": "switched-feed 1 fuse:10", "3": "ground 1.5", "4": "mute 0.5 acts-on-ground" });
+      const unit = yard.unit({ "1": "constant-feed 1.5 5A", "2": "switched-feed 0.75 0.1A", "3": "ground 1.5", "4": "mute 0.5 acts-on-ground" });
+      for (const pin of ["1", "2", "3", "4"]) yard.lead(`${vehicle}.${pin}`, `${unit}.${pin}`, { tag: `pin-${pin}`, area_mm2: 2.5, length_m: 0.5, ways: ["direct", "solder", "block"] });
+      return { vehicle, unit };
+    },
+    (yard, { vehicle, unit }) => [vehicle, unit, yard.wire(`${unit}.4`, `${unit}.3`, { tag: "bridge", area_mm2: 1, length_m: 0.1 })],
+    BOTH,
+  ),
   planter(
     "A12",
     "trigger core of a video cable joined at one end",

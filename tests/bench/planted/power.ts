@@ -83,16 +83,16 @@ const CONSUMERS = [
 /** A battery, a main fuse, a block, and a fused and switched circuit for each consumer. */
 export function boardJob(yard: Yard, count: number, known: { isolator?: boolean; boat?: boolean } = {}): BoardJob {
   const battery = yard.battery();
-  const main = yard.part("fuse", "F", { name: "board", rating_A: 60, form: "bolt-down", holder: "own" });
+  const main = yard.part("fuse", "F", { name: "board", rating_A: 100, form: "bolt-down", holder: "own" });
   const block = yard.part("splice", "XJ", { name: "board, plus", method: "terminal-block", cover: "housing", zone: "cabin" });
-  yard.lead(battery.plus, `${main}.1`, { tag: "battery-stub", area_mm2: 25, length_m: 0.15, ways: ["direct"] });
+  yard.lead(battery.plus, `${main}.1`, { tag: "battery-stub", area_mm2: 35, length_m: 0.15, ways: ["direct"] });
   let from = `${main}.2`;
   if (known.isolator) {
     const isolator = yard.part("switch", "S", { name: "master switch", operatedBy: "isolator", rating_A: 150 });
-    yard.lead(from, `${isolator}.1`, { tag: "board-main", area_mm2: 25, length_m: 0.6, ways: ["direct"] });
+    yard.lead(from, `${isolator}.1`, { tag: "board-main", area_mm2: 35, length_m: 0.6, ways: ["direct"] });
     from = `${isolator}.2`;
   }
-  yard.lead(from, `${block}.1`, { tag: "board-main", area_mm2: 25, length_m: 0.8, ways: ["direct"] });
+  yard.lead(from, `${block}.1`, { tag: "board-main", area_mm2: 35, length_m: 0.8, ways: ["direct"] });
   const ways = known.boat ? (["direct", "crimp"] as const) : (["direct", "crimp", "plugs", "solder"] as const);
   const bus = known.boat ? yard.part("splice", "XJ", { name: "minus bar", method: "terminal-block", cover: "housing", zone: "cabin" }) : null;
   if (bus) yard.lead(`${bus}.1`, `${battery.name}.−`, { tag: "bus-ground", area_mm2: 35, length_m: 0.8, ways: ["direct"], colour: "BK" });
@@ -111,7 +111,7 @@ export function boardJob(yard: Yard, count: number, known: { isolator?: boolean;
     });
     const length_m = yard.between(1, 4);
     const area_mm2 = Math.max(1, yard.area(fuse_A, current_A, length_m + 2.5));
-    yard.lead(`${block}.2`, `${fuse}.1`, { tag: "board-stub", area_mm2: 16, length_m: 0.1, ways: ["direct"] });
+    yard.lead(`${block}.2`, `${fuse}.1`, { tag: "board-stub", area_mm2: 35, length_m: 0.1, ways: ["direct"] });
     yard.lead(`${fuse}.2`, `${hand}.1`, { tag: "board-out", area_mm2, length_m: 1, fuse_A, ways });
     yard.lead(`${hand}.2`, `${load}.+`, { tag: "board-load", area_mm2, length_m, fuse_A, ways });
     const ground = bus ? `${bus}.2` : yard.ground(`body rib ${index + 1}, sanded and sealed`);

@@ -29,7 +29,6 @@ export function cameraJob(yard: Yard): CameraJob {
     role: "camera",
     outputs: "none",
     wakes: "by-lead",
-    sleeps: "yes",
     video: yard.pick(["pal", "ntsc"]),
     voltage_V: yard.range(),
     signalGround: "isolated",

@@ -14,7 +14,7 @@ const PINS: readonly (readonly [string, string, number, number])[] = [
 ];
 
 /** From the vehicle's socket to a trailer's: pin by pin, three returns apart where constant and switched come too. */
-export function trailerJob(yard: Yard, full = yard.chance(0.5)): TrailerJob {
+export function trailerJob(yard: Yard, full = yard.chance(0.5), coupling = true): TrailerJob {
   const share = yard.volts === 12 ? 1 : 0.5;
   const vehicleRows: Record<string, string> = {};
   const trailerRows: Record<string, string> = {};
@@ -38,7 +38,9 @@ export function trailerJob(yard: Yard, full = yard.chance(0.5)): TrailerJob {
     });
     pins.push("9", "10", "11", "13");
   }
-  const socket = yard.vehicle(vehicleRows, { name: "13-pin plug", shell: "ISO 11446", gender: "plug" });
+  const socket = yard.vehicle(vehicleRows, coupling
+    ? { name: "13-pin plug", shell: "ISO 11446", gender: "plug" }
+    : { name: "rear lamp loom", shell: "rear loom", gender: "plug" });
   const plug = yard.unit(trailerRows, { name: "trailer's socket", shell: `trailer ${socket}`, gender: "receptacle" });
   const wires: string[] = [];
   for (const pin of pins) {

@@ -42,6 +42,7 @@ export class Yard {
   readonly leads: Lead[] = [];
   readonly volts: 12 | 24;
   private readonly counts = new Map<string, number>();
+  private readonly taken = new Set<string>();
   private pair: { plug: string; socket: string; next: number } | null = null;
 
   constructor(seed: number, volts: 12 | 24 = 12) {
@@ -50,14 +51,23 @@ export class Yard {
     this.build.settings({ systemVoltage_V: volts });
   }
 
+  /** Goes on from a harness that stands already. */
+  takeOver(harness: Harness): void {
+    this.build = new Build(harness);
+    for (const section of [harness.parts, harness.wires, harness.cables, harness.runs])
+      for (const { designation } of Object.values(section) as { designation: string }[]) this.taken.add(designation);
+  }
+
   get harness(): Harness {
     return this.build.harness;
   }
 
   name(letters: string): string {
-    const next = (this.counts.get(letters) ?? 0) + 1;
-    this.counts.set(letters, next);
-    return `${letters}${next}`;
+    for (;;) {
+      const next = (this.counts.get(letters) ?? 0) + 1;
+      this.counts.set(letters, next);
+      if (!this.taken.has(`${letters}${next}`)) return `${letters}${next}`;
+    }
   }
 
   chance(share: number): boolean {
@@ -255,6 +265,11 @@ export class Yard {
 
   partNamed(designation: string): Part {
     return Object.values(this.harness.parts).find((part) => part.designation === designation)!;
+  }
+
+  /** The designation of what a wire's end stands on; "loose" for none. */
+  nameOfEnd(end: End): string {
+    return end === "loose" ? "loose" : this.harness.parts[end.part]!.designation;
   }
 
   /** Leaves one end of a wire hanging. */
