@@ -1,6 +1,6 @@
 import type { Point } from "../electrical/points.ts";
 import type { Context } from "./context.ts";
-import { isHigh, isLow, lineOf } from "./data-lines.ts";
+import { isHigh, isLow, lineOf, otherHalves } from "./data-lines.ts";
 import type { Found } from "./rule.ts";
 import { exchangeFix } from "./swap.ts";
 import { byName, sayPoint } from "./words.ts";
@@ -37,7 +37,9 @@ export function crossedPairs(context: Context, names: readonly string[]): readon
     const open =
       back || high.unit === other.unit
         ? []
-        : [...namesake(context, high), ...namesake(context, other)].filter((point) => context.isAlone(point));
+        : [...otherHalves(context, high), ...otherHalves(context, other)].filter((point) =>
+            context.isAlone(point),
+          );
     found.push(
       isOwn(high) || !isOwn(other)
         ? { own: high, other, back, open }
@@ -49,21 +51,14 @@ export function crossedPairs(context: Context, names: readonly string[]): readon
 
 function backOf(context: Context, high: Point, low: Point): Crossed["back"] {
   if (high.unit === low.unit) return null;
-  const lows = namesake(context, high);
-  const highs = namesake(context, low);
+  const lows = otherHalves(context, high);
+  const highs = otherHalves(context, low);
   for (const own of lows) {
     const circuit = context.circuitOf(own);
     const other = highs.find((point) => context.circuitOf(point) === circuit);
     if (other && !circuit.points.includes(high)) return { own, other };
   }
   return null;
-}
-
-/** The other half on the same box. */
-function namesake(context: Context, point: Point): readonly Point[] {
-  const { family } = lineOf(point)!;
-  const own = point.unit === null ? [] : (context.points.byUnit.get(point.unit) ?? []);
-  return own.filter((one) => lineOf(one)?.family === family && (isHigh(point) ? isLow(one) : isHigh(one)));
 }
 
 export function tellCrossed(

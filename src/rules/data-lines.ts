@@ -43,14 +43,45 @@ export function isCan(point: Point): boolean {
 export const isHigh = (point: Point): boolean => lineOf(point)?.half === "high";
 export const isLow = (point: Point): boolean => lineOf(point)?.half === "low";
 
-/** The other half of a pair on the same box and of the same bus. */
+/** More leads of one function than this on a box with several connectors tell no pair. */
+const MOST_ALIKE = 4;
+
+/** The other half of a pair: of the same bus, in the same housing, or else on the same box. */
 export function otherHalves(context: Context, point: Point): readonly Point[] {
   const name = point.means.id;
   const wanted = isHigh(point)
     ? name.replace(/high$/, "low").replace(/plus$/, "minus")
     : name.replace(/low$/, "high").replace(/minus$/, "plus");
   if (wanted === name) return [];
-  return context.withFunction(wanted).filter((other) => other.unit === point.unit);
+  const { part } = point;
+  if (part.kind === "connector" || part.kind === "module") {
+    const own = part.cavities.flatMap((cavity, index) =>
+      cavity.function === wanted ? (context.points.pointAt(part.id, index + 1) ?? []) : [],
+    );
+    if (own.length) return own;
+  }
+  const alike = onBox(context).get(`${point.unit} ${wanted}`) ?? [];
+  return alike.length > MOST_ALIKE ? [] : alike;
+}
+
+const remembered = new WeakMap<Context, ReadonlyMap<string, readonly Point[]>>();
+
+/** Data leads by their box and function. */
+function onBox(context: Context): ReadonlyMap<string, readonly Point[]> {
+  let found = remembered.get(context);
+  if (!found) {
+    const made = new Map<string, Point[]>();
+    for (const point of context.withFunction(...DATA_LINES)) {
+      if (point.unit === null) continue;
+      const key = `${point.unit} ${point.means.id}`;
+      const list = made.get(key);
+      if (list) list.push(point);
+      else made.set(key, [point]);
+    }
+    found = made;
+    remembered.set(context, found);
+  }
+  return found;
 }
 
 /** A bus of two leads: what hangs on the high lead, and what on the low one. */

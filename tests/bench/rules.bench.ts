@@ -17,13 +17,27 @@ export async function bench(): Promise<string[]> {
   return [...plantedFaults(), "", ...soundHarnesses(), "", ...times()];
 }
 
-type Row = { found: number; missed: number; strays: number; apart: number; weak: number; misses: Set<string> };
+type Row = {
+  found: number;
+  missed: number;
+  strays: number;
+  apart: number;
+  weak: number;
+  misses: Set<string>;
+};
 
 function plantedFaults(): string[] {
   const rows = new Map<string, Row>();
   const heard = new Map<string, number>();
   for (const planter of PLANTERS) {
-    const row = rows.get(planter.entry) ?? { found: 0, missed: 0, strays: 0, apart: 0, weak: 0, misses: new Set() };
+    const row = rows.get(planter.entry) ?? {
+      found: 0,
+      missed: 0,
+      strays: 0,
+      apart: 0,
+      weak: 0,
+      misses: new Set(),
+    };
     rows.set(planter.entry, row);
     for (let seed = 1; seed <= SEEDS; seed++) {
       const verdict = judge(planter, seed);
@@ -35,15 +49,23 @@ function plantedFaults(): string[] {
       row.strays += verdict.strays.length;
       row.apart += verdict.apart.length;
       row.weak += verdict.weak.length;
-      for (const rule of new Set(verdict.hits.map((finding) => finding.rule))) heard.set(rule, (heard.get(rule) ?? 0) + 1);
+      for (const rule of new Set(verdict.hits.map((finding) => finding.rule)))
+        heard.set(rule, (heard.get(rule) ?? 0) + 1);
     }
   }
-  const lines = [`${PLANTERS.length} ways to go wrong, ${SEEDS} seeds each`, "entry  found  missed  stray  apart  weak"];
+  const lines = [
+    `${PLANTERS.length} ways to go wrong, ${SEEDS} seeds each`,
+    "entry  found  missed  stray  apart  weak",
+  ];
   const total: Row = { found: 0, missed: 0, strays: 0, apart: 0, weak: 0, misses: new Set() };
   const counts = ({ found, missed, strays, apart, weak }: Row) =>
-    [found, missed, strays, apart, weak].map((count, index) => String(count).padStart([5, 6, 6, 6, 5][index]!)).join(" ");
+    [found, missed, strays, apart, weak]
+      .map((count, index) => String(count).padStart([5, 6, 6, 6, 5][index]!))
+      .join(" ");
   for (const [entry, row] of [...rows].sort(([a], [b]) => (a < b ? -1 : 1))) {
-    lines.push(`${entry}   ${counts(row)}  ${row.misses.size ? `missed: ${[...row.misses].join("; ")}` : ""}`);
+    lines.push(
+      `${entry}   ${counts(row)}  ${row.misses.size ? `missed: ${[...row.misses].join("; ")}` : ""}`,
+    );
     for (const key of ["found", "missed", "strays", "apart", "weak"] as const) total[key] += row[key];
   }
   const share = ((100 * total.found) / (total.found + total.missed)).toFixed(1);
@@ -59,12 +81,20 @@ function soundHarnesses(): string[] {
   const add = (name: string, harnesses: readonly Harness[]) => {
     const sizes = harnesses.map((harness) => Object.keys(harness.wires).length);
     const heard = harnesses.map(alarms);
-    const rules = new Set(heard.flatMap(({ grave, weak }) => [...grave, ...weak].map((finding) => finding.rule)));
+    const rules = new Set(
+      heard.flatMap(({ grave, weak }) => [...grave, ...weak].map((finding) => finding.rule)),
+    );
     const sum = (key: "grave" | "weak") => heard.reduce((count, one) => count + one[key].length, 0);
     const spread = `${Math.min(...sizes)}-${Math.max(...sizes)}`;
-    lines.push(`${name.padEnd(20)}${String(harnesses.length).padStart(5)}  ${spread.padStart(6)}  ${String(sum("grave")).padStart(15)}  ${String(sum("weak")).padStart(4)}  ${[...rules].join(" ")}`);
+    lines.push(
+      `${name.padEnd(20)}${String(harnesses.length).padStart(5)}  ${spread.padStart(6)}  ${String(sum("grave")).padStart(15)}  ${String(sum("weak")).padStart(4)}  ${[...rules].join(" ")}`,
+    );
   };
-  for (const kind of Object.keys(KINDS)) add(kind, Array.from({ length: CLEAN_SEEDS }, (_, seed) => cleanHarness(kind, seed + 1)));
+  for (const kind of Object.keys(KINDS))
+    add(
+      kind,
+      Array.from({ length: CLEAN_SEEDS }, (_, seed) => cleanHarness(kind, seed + 1)),
+    );
   add("samples", SOUND_SAMPLES.map(sample));
   return lines;
 }
@@ -82,7 +112,9 @@ function times(): string[] {
       const target = size === 10_000 ? " (target 250 ms)" : "";
       lines.push(`${name}, ${wires} wires: whole check from cold ${cold(harness)}${target}`);
       for (const [label, times_ms] of edited(harness, size > 5000 ? 12 : 40))
-        lines.push(`  after an edit: ${label.padEnd(20)} ${spread(times_ms)}${size === 1000 ? " (target 16 ms)" : ""}`);
+        lines.push(
+          `  after an edit: ${label.padEnd(20)} ${spread(times_ms)}${size === 1000 ? " (target 16 ms)" : ""}`,
+        );
     }
   return lines;
 }
@@ -106,12 +138,55 @@ function edited(harness: Harness, rounds: number): readonly (readonly [string, r
   const wireAt = (round: number) => harness.wires[wires[(round * 37 + 5) % wires.length]!]!;
   const connectors = Object.values(harness.parts).filter((part) => part.kind === "connector");
   const kinds: readonly (readonly [string, (round: number) => Edit])[] = [
-    ["size", (round) => ({ kind: "change-wire", wire: wireAt(round).id, changes: { area_mm2: 1 + (round % 7) / 10 } })],
-    ["label", (round) => ({ kind: "change-wire", wire: wireAt(round).id, changes: { label: `mark ${round}` } })],
-    ["move a wire's end", (round) => ({ kind: "change-wire", wire: wireAt(round).id, changes: { ends: [wireAt(round).ends[0], wireAt(round + 1).ends[1]] } })],
-    ["rename a part", (round) => ({ kind: "change-part", part: parts[(round * 37) % parts.length]!, changes: { designation: `Q${round}` } })],
-    ["add a wire", (round) => ({ kind: "add-wire", wire: { ...wireAt(round), id: `w:new${round}` as WireId, designation: `WN${round}`, ends: [wireAt(round).ends[0], wireAt(round + 3).ends[0]] } })],
-    ["change a function", (round) => ({ kind: "change-cavity", part: connectors[round % connectors.length]!.id, contact: 1, changes: { function: round % 2 ? "illumination" : "reverse" } })],
+    [
+      "size",
+      (round) => ({
+        kind: "change-wire",
+        wire: wireAt(round).id,
+        changes: { area_mm2: 1 + (round % 7) / 10 },
+      }),
+    ],
+    [
+      "label",
+      (round) => ({ kind: "change-wire", wire: wireAt(round).id, changes: { label: `mark ${round}` } }),
+    ],
+    [
+      "move a wire's end",
+      (round) => ({
+        kind: "change-wire",
+        wire: wireAt(round).id,
+        changes: { ends: [wireAt(round).ends[0], wireAt(round + 1).ends[1]] },
+      }),
+    ],
+    [
+      "rename a part",
+      (round) => ({
+        kind: "change-part",
+        part: parts[(round * 37) % parts.length]!,
+        changes: { designation: `Q${round}` },
+      }),
+    ],
+    [
+      "add a wire",
+      (round) => ({
+        kind: "add-wire",
+        wire: {
+          ...wireAt(round),
+          id: `w:new${round}` as WireId,
+          designation: `WN${round}`,
+          ends: [wireAt(round).ends[0], wireAt(round + 3).ends[0]],
+        },
+      }),
+    ],
+    [
+      "change a function",
+      (round) => ({
+        kind: "change-cavity",
+        part: connectors[round % connectors.length]!.id,
+        contact: 1,
+        changes: { function: round % 2 ? "illumination" : "reverse" },
+      }),
+    ],
   ];
   return kinds.map(([label, edit]) => {
     let before: Checked = recheck(null, harness, trace(harness));

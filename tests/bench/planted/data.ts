@@ -89,11 +89,27 @@ export function interfaceJob(yard: Yard, terminated = false): InterfaceJob {
   yard.lead(`${vehicle}.1`, `${plus}.1`, { ...direct, tag: "constant", area_mm2: 2.5 });
   yard.lead(`${plus}.2`, `${near}.1`, { ...direct, tag: "constant-interface", area_mm2: 2.5 });
   yard.lead(`${plus}.2`, `${plug}.1`, { ...direct, tag: "constant-receiver", area_mm2: 2.5 });
-  yard.lead(`${vehicle}.2`, `${minus}.1`, { ...direct, tag: "ground", area_mm2: 2.5, length_m: 0.15, colour: "BN" });
+  yard.lead(`${vehicle}.2`, `${minus}.1`, {
+    ...direct,
+    tag: "ground",
+    area_mm2: 2.5,
+    length_m: 0.15,
+    colour: "BN",
+  });
   yard.lead(`${minus}.2`, `${near}.2`, { ...direct, tag: "ground-interface", area_mm2: 2.5, colour: "BK" });
   yard.lead(`${minus}.2`, `${plug}.3`, { ...direct, tag: "ground-receiver", area_mm2: 2.5, colour: "BK" });
-  const high = yard.lead(`${vehicle}.3`, `${near}.3`, { ...direct, tag: "can-high", area_mm2: 0.5, length_m: 0.35 });
-  const low = yard.lead(`${vehicle}.4`, `${near}.4`, { ...direct, tag: "can-low", area_mm2: 0.5, length_m: 0.35 });
+  const high = yard.lead(`${vehicle}.3`, `${near}.3`, {
+    ...direct,
+    tag: "can-high",
+    area_mm2: 0.5,
+    length_m: 0.35,
+  });
+  const low = yard.lead(`${vehicle}.4`, `${near}.4`, {
+    ...direct,
+    tag: "can-low",
+    area_mm2: 0.5,
+    length_m: 0.35,
+  });
   yard.build.cable(yard.name("WC"), "twisted-pair", [high.wires[0]!, low.wires[0]!]);
   yard.lead(`${vehicle}.5`, `${near}.5`, { ...direct, tag: "key-1", area_mm2: 0.5 });
   yard.lead(`${vehicle}.8`, `${near}.7`, { ...direct, tag: "key-2", area_mm2: 0.5 });

@@ -7,8 +7,8 @@ import { JOINTS, ROUTING } from "./plant-joints.ts";
 import { PROTECTION } from "./plant-protection.ts";
 import { RELAY_FAULTS, TRAILER } from "./plant-relays.ts";
 import { DRAWING, PEOPLE } from "./plant-rest.ts";
-import { CAMERA, CONTROL, DATA, SIGNALS } from "./plant-signals.ts";
 import { SAMPLES } from "./plant-samples.ts";
+import { CAMERA, CONTROL, DATA, SIGNALS } from "./plant-signals.ts";
 import { SPARES } from "./plant-spares.ts";
 import { SPEAKERS } from "./plant-speakers.ts";
 import { isOne, type Planter, speaksOf } from "./planter.ts";
@@ -67,7 +67,9 @@ export function judge(planter: Planter, seed: number): Verdict {
     }
     return false;
   };
-  const strays = fresh.filter((finding) => !stands(finding) && !isOne(finding, planter.also) && !isOne(finding, planter.rules));
+  const strays = fresh.filter(
+    (finding) => !stands(finding) && !isOne(finding, planter.also) && !isOne(finding, planter.rules),
+  );
   return {
     found: hits.size > 0,
     strays: strays.filter((finding) => GRAVE.has(finding.severity) && !speaksOf(faulty, finding, where)),
@@ -80,7 +82,10 @@ export function judge(planter: Planter, seed: number): Verdict {
 }
 
 /** Grave findings of a harness that is as it ought to be, and the weak ones. */
-export function alarms(harness: Harness): { readonly grave: readonly Finding[]; readonly weak: readonly Finding[] } {
+export function alarms(harness: Harness): {
+  readonly grave: readonly Finding[];
+  readonly weak: readonly Finding[];
+} {
   const open = check(harness).filter((finding) => finding.waiver === null);
   return {
     grave: open.filter((finding) => GRAVE.has(finding.severity)),

@@ -1,5 +1,5 @@
-import { makeCavity } from "../../../src/graph/make.ts";
 import type { TestRow, TestRowId } from "../../../src/graph/harness.ts";
+import { makeCavity } from "../../../src/graph/make.ts";
 import { Build } from "../../build.ts";
 import { type Planter, planter } from "./planter.ts";
 import { boardJob, lampJob } from "./power.ts";
@@ -15,56 +15,122 @@ function addCavity(yard: Yard, connector: string, name: string): string {
   const part = yard.partNamed(connector);
   if (part.kind !== "connector") throw new Error(`${connector} is no connector`);
   const made = makeCavity("Z1", { function: name, direction: "gives", use: "spare" });
-  yard.build.change(connector, { cavities: [...part.cavities, made], rows: [...part.rows, [part.cavities.length + 1]] });
+  yard.build.change(connector, {
+    cavities: [...part.cavities, made],
+    rows: [...part.rows, [part.cavities.length + 1]],
+  });
   return `${connector}.Z1`;
 }
 
 /** Section N of the reference: safety of people. */
 export const PEOPLE: readonly Planter[] = [
-  planter("N01", "illumination taken from an airbag's lead", ["airbag-circuit-touched"], (yard) => {
-    const job = receiverJob(yard);
-    return { ...job, bag: addCavity(yard, job.vehicle, "airbag") };
-  }, (yard, { vehicle, bag, unit }) => {
-    const lead = yard.tagged("illumination");
-    yard.cavity(bag, { use: "expected" });
-    yard.move(lead.wires[0]!, `${vehicle}.A6`, bag);
-    return [vehicle, unit, ...lead.wires];
-  }, { volts: [12, 24], also: ["same-function-unjoined", "forbidden-circuit-tapped", "illumination-on-steady-feed"] }),
-  planter("N01", "ground of the lamps joined to an airbag's lead", ["airbag-circuit-touched"], (yard) => {
-    const job = lampJob(yard);
-    return { ...job, vehicle: yard.vehicle({ "1": "airbag gives spare", "2": "airbag gives spare" }, { name: "yellow plug" }) };
-  }, (yard, { vehicle, lamps }) => [vehicle, yard.wire(`${lamps[0]}.−`, `${vehicle}.1`, { tag: "wrong", area_mm2: 4, length_m: 0.4, colour: "BK" })], {
-    volts: [12, 24],
-    also: ["ground-of-safety-system", "forbidden-circuit-tapped"],
-  }),
-  planter("N02", "lead on high voltage", ["high-voltage-touched"], (yard) => {
-    const job = lampJob(yard);
-    yard.build.settings({ vehicle: { highVoltage: "yes", lamps: "plain" } });
-    return { ...job, vehicle: yard.vehicle({ "1": "high-voltage gives spare" }, { name: "orange plug" }) };
-  }, (yard, { vehicle, lamps }) => [vehicle, yard.wire(`${lamps[0]}.−`, `${vehicle}.1`, { tag: "wrong", area_mm2: 4, length_m: 0.4 })], {
-    volts: [12, 24],
-    also: ["forbidden-circuit-tapped"],
-  }),
-  planter("N02", "loom beside orange cables", ["high-voltage-near"], lampJob, (yard, { outside }) => {
-    yard.changeRun(outside, { near: ["high-voltage"] });
-    return yard.tagged("lamp-out").wires;
-  }, BOTH),
+  planter(
+    "N01",
+    "illumination taken from an airbag's lead",
+    ["airbag-circuit-touched"],
+    (yard) => {
+      const job = receiverJob(yard);
+      return { ...job, bag: addCavity(yard, job.vehicle, "airbag") };
+    },
+    (yard, { vehicle, bag, unit }) => {
+      const lead = yard.tagged("illumination");
+      yard.cavity(bag, { use: "expected" });
+      yard.move(lead.wires[0]!, `${vehicle}.A6`, bag);
+      return [vehicle, unit, ...lead.wires];
+    },
+    {
+      volts: [12, 24],
+      also: ["same-function-unjoined", "forbidden-circuit-tapped", "illumination-on-steady-feed"],
+    },
+  ),
+  planter(
+    "N01",
+    "ground of the lamps joined to an airbag's lead",
+    ["airbag-circuit-touched"],
+    (yard) => {
+      const job = lampJob(yard);
+      return {
+        ...job,
+        vehicle: yard.vehicle(
+          { "1": "airbag gives spare", "2": "airbag gives spare" },
+          { name: "yellow plug" },
+        ),
+      };
+    },
+    (yard, { vehicle, lamps }) => [
+      vehicle,
+      yard.wire(`${lamps[0]}.−`, `${vehicle}.1`, { tag: "wrong", area_mm2: 4, length_m: 0.4, colour: "BK" }),
+    ],
+    {
+      volts: [12, 24],
+      also: ["ground-of-safety-system", "forbidden-circuit-tapped"],
+    },
+  ),
+  planter(
+    "N02",
+    "lead on high voltage",
+    ["high-voltage-touched"],
+    (yard) => {
+      const job = lampJob(yard);
+      yard.build.settings({ vehicle: { highVoltage: "yes", lamps: "plain" } });
+      return { ...job, vehicle: yard.vehicle({ "1": "high-voltage gives spare" }, { name: "orange plug" }) };
+    },
+    (yard, { vehicle, lamps }) => [
+      vehicle,
+      yard.wire(`${lamps[0]}.−`, `${vehicle}.1`, { tag: "wrong", area_mm2: 4, length_m: 0.4 }),
+    ],
+    {
+      volts: [12, 24],
+      also: ["forbidden-circuit-tapped"],
+    },
+  ),
+  planter(
+    "N02",
+    "loom beside orange cables",
+    ["high-voltage-near"],
+    lampJob,
+    (yard, { outside }) => {
+      yard.changeRun(outside, { near: ["high-voltage"] });
+      return yard.tagged("lamp-out").wires;
+    },
+    BOTH,
+  ),
   planter("N02", "box beside orange cables", ["high-voltage-near"], cameraJob, (yard, { camera }) => {
     yard.build.change(camera, { near: ["high-voltage"] });
     return [camera];
   }),
-  planter("N06", "display in the driver's sight", ["unit-in-drivers-sight"], cameraJob, (yard, { display }) => {
-    yard.build.change(display, { near: ["drivers-sight"] });
-    return [display];
-  }, BOTH),
-  planter("N06", "amplifier where knees strike", ["unit-near-knees-or-heads"], (yard) => amplifierJob(yard), (yard, { amplifier }) => {
-    yard.build.change(amplifier, { near: ["knees-or-heads"] });
-    return [amplifier];
-  }),
-  planter("L08", "display where an airbag unfolds", ["airbag-in-the-way"], cameraJob, (yard, { display }) => {
-    yard.build.change(display, { near: ["airbag"] });
-    return [display];
-  }, BOTH),
+  planter(
+    "N06",
+    "display in the driver's sight",
+    ["unit-in-drivers-sight"],
+    cameraJob,
+    (yard, { display }) => {
+      yard.build.change(display, { near: ["drivers-sight"] });
+      return [display];
+    },
+    BOTH,
+  ),
+  planter(
+    "N06",
+    "amplifier where knees strike",
+    ["unit-near-knees-or-heads"],
+    (yard) => amplifierJob(yard),
+    (yard, { amplifier }) => {
+      yard.build.change(amplifier, { near: ["knees-or-heads"] });
+      return [amplifier];
+    },
+  ),
+  planter(
+    "L08",
+    "display where an airbag unfolds",
+    ["airbag-in-the-way"],
+    cameraJob,
+    (yard, { display }) => {
+      yard.build.change(display, { near: ["airbag"] });
+      return [display];
+    },
+    BOTH,
+  ),
 ];
 
 function record(yard: Yard, known: Partial<TestRow>): void {
@@ -91,19 +157,31 @@ export const DRAWING: readonly Planter[] = [
     yard.changeRun(loom, yard.pick([{ from: "" }, { to: "" }, { from: "", to: "" }]));
     return [];
   }),
-  planter("O03", "ticked without a reading", ["tested-without-saying"], (yard) => {
-    const job = receiverJob(yard);
-    record(yard, { at: [yard.build.at(`${job.unit}.1`), yard.build.at(`${job.vehicle}.A4`)] });
-    return job;
-  }, (yard, { unit, vehicle }) => {
-    record(yard, { at: [yard.build.at(`${unit}.1`), yard.build.at(`${vehicle}.A4`)], reading: "" });
-    return [];
-  }),
-  planter("O04", "two fuses of one name", ["duplicate-designation"], (yard) => boardJob(yard, 4), (yard, { circuits }) => {
-    const [one, two] = [circuits[0]!.fuse, circuits[1]!.fuse];
-    yard.build.change(two, { designation: one });
-    return [one];
-  }),
+  planter(
+    "O03",
+    "ticked without a reading",
+    ["tested-without-saying"],
+    (yard) => {
+      const job = receiverJob(yard);
+      record(yard, { at: [yard.build.at(`${job.unit}.1`), yard.build.at(`${job.vehicle}.A4`)] });
+      return job;
+    },
+    (yard, { unit, vehicle }) => {
+      record(yard, { at: [yard.build.at(`${unit}.1`), yard.build.at(`${vehicle}.A4`)], reading: "" });
+      return [];
+    },
+  ),
+  planter(
+    "O04",
+    "two fuses of one name",
+    ["duplicate-designation"],
+    (yard) => boardJob(yard, 4),
+    (yard, { circuits }) => {
+      const [one, two] = [circuits[0]!.fuse, circuits[1]!.fuse];
+      yard.build.change(two, { designation: one });
+      return [one];
+    },
+  ),
   planter("O04", "two wires of one name", ["duplicate-designation"], receiver, (yard) => {
     const [one, two] = [yard.tagged("speed").wires[0]!, yard.tagged("illumination").wires[0]!];
     yard.build.change(two, { designation: one });
@@ -123,13 +201,19 @@ export const DRAWING: readonly Planter[] = [
     yard.build.change(vehicle, { chart: { title: "", edition: "", date: "", measured: false } });
     return [vehicle];
   }),
-  planter("O07", "drawn anew after the test", ["changed-after-test"], (yard) => {
-    const job = receiverJob(yard);
-    record(yard, { at: [yard.build.at(`${job.unit}.1`)] });
-    return job;
-  }, (yard) => {
-    yard.build = new Build({ ...yard.harness, titleBlock: { ...yard.harness.titleBlock, revision: "B" } });
-    yard.build.change(yard.tagged("constant").wires[0]!, { area_mm2: 4 });
-    return [];
-  }),
+  planter(
+    "O07",
+    "drawn anew after the test",
+    ["changed-after-test"],
+    (yard) => {
+      const job = receiverJob(yard);
+      record(yard, { at: [yard.build.at(`${job.unit}.1`)] });
+      return job;
+    },
+    (yard) => {
+      yard.build = new Build({ ...yard.harness, titleBlock: { ...yard.harness.titleBlock, revision: "B" } });
+      yard.build.change(yard.tagged("constant").wires[0]!, { area_mm2: 4 });
+      return [];
+    },
+  ),
 ];

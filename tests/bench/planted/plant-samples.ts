@@ -53,7 +53,9 @@ function onSamples(
 /** Faults of every section that the samples can have. */
 export const SAMPLES: readonly Planter[] = [
   ...onSamples("A01", "a lead hangs", ["loose-lead", "loose-live-lead"], (yard) => {
-    const wires = Object.values(yard.harness.wires).filter((wire) => kindAt(yard, wire, 0) !== "cap" && kindAt(yard, wire, 1) !== "cap");
+    const wires = Object.values(yard.harness.wires).filter(
+      (wire) => kindAt(yard, wire, 0) !== "cap" && kindAt(yard, wire, 1) !== "cap",
+    );
     const wire = yard.pick(wires);
     const other = wire.ends.map((end) => yard.nameOfEnd(end));
     yard.loosen(wire.designation, 1);
@@ -68,12 +70,18 @@ export const SAMPLES: readonly Planter[] = [
   }),
   ...onSamples("C03", "a fuse of 300 A", ["fuse-bigger-than-wire", "branch-thinner-than-fuse"], (yard) => {
     // The vehicle's own fuse would protect what stands behind it.
-    const fed = Object.values(yard.harness.wires).filter((wire) => wire.ends.some((end, side) => kindAt(yard, wire, side as 0 | 1) === "supply"));
-    const fuses = parts(yard, "fuse").filter((fuse) => fed.some((wire) => wire.ends.some((end) => end !== "loose" && end.part === fuse.id)));
+    const fed = Object.values(yard.harness.wires).filter((wire) =>
+      wire.ends.some((_end, side) => kindAt(yard, wire, side as 0 | 1) === "supply"),
+    );
+    const fuses = parts(yard, "fuse").filter((fuse) =>
+      fed.some((wire) => wire.ends.some((end) => end !== "loose" && end.part === fuse.id)),
+    );
     if (!fuses.length) return null;
     const fuse = yard.pick(fuses);
     yard.build.change(fuse.designation, { rating_A: 300 });
-    const wires = Object.values(yard.harness.wires).filter((wire) => wire.ends.some((end) => end !== "loose" && end.part === fuse.id));
+    const wires = Object.values(yard.harness.wires).filter((wire) =>
+      wire.ends.some((end) => end !== "loose" && end.part === fuse.id),
+    );
     return [fuse.designation, ...wires.map((wire) => wire.designation)];
   }),
   ...onSamples("D03", "a ground on paint", ["ground-on-poor-metal"], (yard) => {
@@ -87,7 +95,10 @@ export const SAMPLES: readonly Planter[] = [
     // What the battery's own strap lands on is the vehicle's affair.
     const grounds = parts(yard, "ground").filter((ground) => {
       const wires = yard.wiresAt(ground.designation);
-      return wires.length > 0 && !wires.some((wire) => kindAt(yard, wire, 0) === "supply" || kindAt(yard, wire, 1) === "supply");
+      return (
+        wires.length > 0 &&
+        !wires.some((wire) => kindAt(yard, wire, 0) === "supply" || kindAt(yard, wire, 1) === "supply")
+      );
     });
     if (!grounds.length) return null;
     const ground = yard.pick(grounds);
@@ -96,7 +107,9 @@ export const SAMPLES: readonly Planter[] = [
   }),
   ...onSamples("C13", "a solid wire", ["solid-wire"], (yard) => {
     // The core of a coaxial cable may be one strand.
-    const cores = new Set(Object.values(yard.harness.cables).flatMap((cable) => (cable.kind === "coax" ? cable.wires : [])));
+    const cores = new Set(
+      Object.values(yard.harness.cables).flatMap((cable) => (cable.kind === "coax" ? cable.wires : [])),
+    );
     const wire = yard.pick(Object.values(yard.harness.wires).filter((one) => !cores.has(one.id)));
     yard.build.change(wire.designation, { strands: "solid" });
     return [wire.designation];

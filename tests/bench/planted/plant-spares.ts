@@ -1,7 +1,7 @@
-import { type Planter, planter } from "./planter.ts";
-import { cameraJob } from "./sight.ts";
 import { interfaceJob } from "./data.ts";
+import { type Planter, planter } from "./planter.ts";
 import { boardJob, lampJob } from "./power.ts";
+import { cameraJob } from "./sight.ts";
 import { amplifierJob, receiverJob } from "./sound.ts";
 import type { Yard } from "./yard.ts";
 
@@ -36,7 +36,14 @@ export const SPARES: readonly Planter[] = [
     return [...lead.wires, lead.from, lead.to];
   }),
   planter("A01", "speaker lead hangs", LOOSE, withSpeakers, (yard) => loosenLast(yard, "front-right-plus")),
-  planter("A01", "ground lead of a lamp hangs", LOOSE, lampJob, (yard) => loosenLast(yard, "lamp-ground"), BOTH),
+  planter(
+    "A01",
+    "ground lead of a lamp hangs",
+    LOOSE,
+    lampJob,
+    (yard) => loosenLast(yard, "lamp-ground"),
+    BOTH,
+  ),
   planter("A01", "parking-brake lead hangs at the vehicle", LOOSE, receiver, (yard) => {
     const lead = yard.tagged("parking-brake");
     yard.loosen(lead.wires[0]!, 0);
@@ -49,13 +56,19 @@ export const SPARES: readonly Planter[] = [
     if (cap !== "loose") yard.remove(yard.harness.parts[cap.part]!.designation);
     return [job.unit, wire!.designation];
   }),
-  planter("A02", "spare with its lead and neither wire nor cap", ["spare-not-capped"], receiver, (yard, job) => {
-    const [wire] = yard.wiresAt(`${job.unit}.9`);
-    const cap = wire!.ends[1];
-    yard.remove(wire!.designation);
-    if (cap !== "loose") yard.remove(yard.harness.parts[cap.part]!.designation);
-    return [job.unit];
-  }),
+  planter(
+    "A02",
+    "spare with its lead and neither wire nor cap",
+    ["spare-not-capped"],
+    receiver,
+    (yard, job) => {
+      const [wire] = yard.wiresAt(`${job.unit}.9`);
+      const cap = wire!.ends[1];
+      yard.remove(wire!.designation);
+      if (cap !== "loose") yard.remove(yard.harness.parts[cap.part]!.designation);
+      return [job.unit];
+    },
+  ),
   planter(
     "A02",
     "open hole in a housing outside",
@@ -64,7 +77,13 @@ export const SPARES: readonly Planter[] = [
       const run = yard.run({ zone: "outside", covering: "conduit", length_m: 1 });
       const rows = { "1": "reverse 1 fuse:7.5 plain", "2": "ground-lamps 1", "3": "not-used plugged" };
       const cluster = yard.vehicle(rows, { name: "lamp cluster" });
-      const lamp = yard.part("load", "E", { type: "lamp", function: "reverse", current_A: 1.5, behaviour: "filament", voltage_V: yard.range() });
+      const lamp = yard.part("load", "E", {
+        type: "lamp",
+        function: "reverse",
+        current_A: 1.5,
+        behaviour: "filament",
+        voltage_V: yard.range(),
+      });
       const plan = { area_mm2: 1, length_m: 1.1, runs: [run], ways: ["direct"] } as const;
       yard.lead(`${cluster}.1`, `${lamp}.+`, { ...plan, tag: "lamp" });
       yard.lead(`${lamp}.−`, `${cluster}.2`, { ...plan, tag: "lamp-ground", colour: "BN" });
@@ -75,14 +94,63 @@ export const SPARES: readonly Planter[] = [
       return [cluster];
     },
   ),
-  planter("A03", "constant lead hangs at the unit", ["loose-live-lead"], receiver, (yard) => loosenLast(yard, "constant"), BOTH),
-  planter("A03", "illumination lead hangs: live by night", ["loose-live-lead"], receiver, (yard) => loosenLast(yard, "illumination")),
-  planter("A03", "battery feed hangs before the amplifier", ["loose-live-lead"], (yard) => amplifierJob(yard), (yard) => loosenLast(yard, "amplifier-feed")),
-  planter("A03", "battery feed hangs before its fuse", ["loose-live-lead"], lampJob, (yard) => loosenLast(yard, "battery-stub"), BOTH),
-  planter("A03", "relay's output hangs", ["loose-live-lead"], lampJob, (yard) => loosenLast(yard, "lamp-out"), BOTH),
-  planter("A03", "camera feed hangs behind its fuse", ["loose-live-lead"], cameraJob, (yard) => loosenLast(yard, "camera-feed"), BOTH),
-  planter("A03", "feed hangs behind a switch", ["loose-live-lead"], (yard) => boardJob(yard, 4), (yard) => loosenLast(yard, "board-load"), BOTH),
-  planter("A03", "output of an interface hangs", ["loose-live-lead"], (yard) => interfaceJob(yard), (yard) => loosenLast(yard, "switched")),
+  planter(
+    "A03",
+    "constant lead hangs at the unit",
+    ["loose-live-lead"],
+    receiver,
+    (yard) => loosenLast(yard, "constant"),
+    BOTH,
+  ),
+  planter("A03", "illumination lead hangs: live by night", ["loose-live-lead"], receiver, (yard) =>
+    loosenLast(yard, "illumination"),
+  ),
+  planter(
+    "A03",
+    "battery feed hangs before the amplifier",
+    ["loose-live-lead"],
+    (yard) => amplifierJob(yard),
+    (yard) => loosenLast(yard, "amplifier-feed"),
+  ),
+  planter(
+    "A03",
+    "battery feed hangs before its fuse",
+    ["loose-live-lead"],
+    lampJob,
+    (yard) => loosenLast(yard, "battery-stub"),
+    BOTH,
+  ),
+  planter(
+    "A03",
+    "relay's output hangs",
+    ["loose-live-lead"],
+    lampJob,
+    (yard) => loosenLast(yard, "lamp-out"),
+    BOTH,
+  ),
+  planter(
+    "A03",
+    "camera feed hangs behind its fuse",
+    ["loose-live-lead"],
+    cameraJob,
+    (yard) => loosenLast(yard, "camera-feed"),
+    BOTH,
+  ),
+  planter(
+    "A03",
+    "feed hangs behind a switch",
+    ["loose-live-lead"],
+    (yard) => boardJob(yard, 4),
+    (yard) => loosenLast(yard, "board-load"),
+    BOTH,
+  ),
+  planter(
+    "A03",
+    "output of an interface hangs",
+    ["loose-live-lead"],
+    (yard) => interfaceJob(yard),
+    (yard) => loosenLast(yard, "switched"),
+  ),
   planter(
     "A04",
     "line plug without a cover",
@@ -92,7 +160,13 @@ export const SPARES: readonly Planter[] = [
       return yard.receptacle(
         job.receiver.module!,
         { hot: "line-subwoofer-signal WH optional", shell: "line-subwoofer-shield BK optional" },
-        { name: "line out, deep notes", form: "line-plug", gender: "receptacle", cover: "whole", keying: "ring 9" },
+        {
+          name: "line out, deep notes",
+          form: "line-plug",
+          gender: "receptacle",
+          cover: "whole",
+          keying: "ring 9",
+        },
       );
     },
     (yard, plug) => {
@@ -127,22 +201,67 @@ export const SPARES: readonly Planter[] = [
       return [unit, minus.designation, stud];
     },
   ),
-  planter("A06", "constant feed missing", ["required-lead-missing", "same-function-unjoined", "both-feeds-one-kind"], receiver, (yard) => removeLead(yard, "constant")),
-  planter("A06", "ground missing", ["required-lead-missing", "unit-without-ground"], receiver, (yard) => removeLead(yard, "ground")),
-  planter("A06", "half of a speaker pair missing", ["required-lead-missing", "same-function-unjoined"], withSpeakers, (yard) => removeLead(yard, "front-left-minus")),
-  planter("A06", "half of an amplifier's speaker pair missing", ["required-lead-missing", "same-function-unjoined"], (yard) => amplifierJob(yard), (yard) => removeLead(yard, "out-rear-left-plus")),
-  planter("A06", "one CAN lead missing", ["required-lead-missing", "can-lead-missing"], (yard) => interfaceJob(yard), (yard) => removeLead(yard, "can-low")),
-  planter("A06", "switched feed missing", ["required-lead-missing", "same-function-unjoined"], (yard) => interfaceJob(yard), (yard) => removeLead(yard, "switched")),
-  ...["illumination", "reverse", "parking-brake", "speed"].map((tag) =>
-    planter("A07", `${tag} on both charts, not joined`, ["same-function-unjoined", "required-lead-missing"], receiver, (yard) => removeLead(yard, tag), BOTH),
+  planter(
+    "A06",
+    "constant feed missing",
+    ["required-lead-missing", "same-function-unjoined", "both-feeds-one-kind"],
+    receiver,
+    (yard) => removeLead(yard, "constant"),
   ),
-  planter("A08", "mute under the turn-on's cap", ["several-spares-under-one-cap"], receiver, (yard, { unit }) => {
-    const [mute, turnOn] = [yard.wiresAt(`${unit}.9`)[0]!, yard.wiresAt(`${unit}.10`)[0]!];
-    const old = mute.ends[1];
-    yard.build.change(mute.designation, { ends: [mute.ends[0], turnOn.ends[1]] });
-    if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
-    return [unit, mute.designation, turnOn.designation, yard.nameOfEnd(turnOn.ends[1])];
-  }),
+  planter("A06", "ground missing", ["required-lead-missing", "unit-without-ground"], receiver, (yard) =>
+    removeLead(yard, "ground"),
+  ),
+  planter(
+    "A06",
+    "half of a speaker pair missing",
+    ["required-lead-missing", "same-function-unjoined"],
+    withSpeakers,
+    (yard) => removeLead(yard, "front-left-minus"),
+  ),
+  planter(
+    "A06",
+    "half of an amplifier's speaker pair missing",
+    ["required-lead-missing", "same-function-unjoined"],
+    (yard) => amplifierJob(yard),
+    (yard) => removeLead(yard, "out-rear-left-plus"),
+  ),
+  planter(
+    "A06",
+    "one CAN lead missing",
+    ["required-lead-missing", "can-lead-missing"],
+    (yard) => interfaceJob(yard),
+    (yard) => removeLead(yard, "can-low"),
+  ),
+  planter(
+    "A06",
+    "switched feed missing",
+    ["required-lead-missing", "same-function-unjoined"],
+    (yard) => interfaceJob(yard),
+    (yard) => removeLead(yard, "switched"),
+  ),
+  ...["illumination", "reverse", "parking-brake", "speed"].map((tag) =>
+    planter(
+      "A07",
+      `${tag} on both charts, not joined`,
+      ["same-function-unjoined", "required-lead-missing"],
+      receiver,
+      (yard) => removeLead(yard, tag),
+      BOTH,
+    ),
+  ),
+  planter(
+    "A08",
+    "mute under the turn-on's cap",
+    ["several-spares-under-one-cap"],
+    receiver,
+    (yard, { unit }) => {
+      const [mute, turnOn] = [yard.wiresAt(`${unit}.9`)[0]!, yard.wiresAt(`${unit}.10`)[0]!];
+      const old = mute.ends[1];
+      yard.build.change(mute.designation, { ends: [mute.ends[0], turnOn.ends[1]] });
+      if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
+      return [unit, mute.designation, turnOn.designation, yard.nameOfEnd(turnOn.ends[1])];
+    },
+  ),
   planter("A09", "spare that says nothing", ["unlabelled-spare"], receiver, (yard, { unit }) => {
     const wire = yard.wiresAt(`${unit}.9`)[0]!;
     const cap = yard.nameOfEnd(wire.ends[1]);
@@ -150,12 +269,18 @@ export const SPARES: readonly Planter[] = [
     yard.cavity(`${unit}.9`, { function: "unknown", text: "" });
     return [wire.designation, cap, unit];
   }),
-  planter("A10", "lead in a cavity that its chart calls not used", ["lead-in-unused-cavity"], receiver, (yard) => {
-    const lead = yard.tagged(yard.pick(["speed", "illumination", "reverse"]));
-    const end = yard.pick([lead.from, lead.to]);
-    yard.cavity(end, { function: "not-used", direction: "none" });
-    return [lead.from, lead.to, ...lead.wires];
-  }),
+  planter(
+    "A10",
+    "lead in a cavity that its chart calls not used",
+    ["lead-in-unused-cavity"],
+    receiver,
+    (yard) => {
+      const lead = yard.tagged(yard.pick(["speed", "illumination", "reverse"]));
+      const end = yard.pick([lead.from, lead.to]);
+      yard.cavity(end, { function: "not-used", direction: "none" });
+      return [lead.from, lead.to, ...lead.wires];
+    },
+  ),
   planter(
     "A10",
     "lead one hole too far",
@@ -164,7 +289,12 @@ export const SPARES: readonly Planter[] = [
       const rows = { "1": "switched-feed 1 fuse:7.5", "2": "not-used", "3": "ground 1" };
       const vehicle = yard.vehicle(rows);
       const unit = yard.unit({ "1": "switched-feed 1 1A", "2": "ground 1" });
-      yard.lead(`${vehicle}.1`, `${unit}.1`, { tag: "feed", fuse_A: 7.5, current_A: 1, ways: ["direct", "solder", "plugs"] });
+      yard.lead(`${vehicle}.1`, `${unit}.1`, {
+        tag: "feed",
+        fuse_A: 7.5,
+        current_A: 1,
+        ways: ["direct", "solder", "plugs"],
+      });
       yard.lead(`${vehicle}.3`, `${unit}.2`, { tag: "ground", fuse_A: 7.5, current_A: 1, ways: ["direct"] });
       return vehicle;
     },
@@ -182,24 +312,50 @@ export const SPARES: readonly Planter[] = [
     if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
     return [unit, mute.designation, stud];
   }),
-  planter("A11", "mute on the vehicle's ground", ["mute-lead-grounded"], receiver, (yard, { unit, vehicle }) => {
-    const mute = yard.wiresAt(`${unit}.9`)[0]!;
-    const old = mute.ends[1];
-    yard.build.change(mute.designation, { ends: [mute.ends[0], yard.build.at(`${vehicle}.A8`)] });
-    if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
-    return [unit, mute.designation, vehicle];
-  }),
+  planter(
+    "A11",
+    "mute on the vehicle's ground",
+    ["mute-lead-grounded"],
+    receiver,
+    (yard, { unit, vehicle }) => {
+      const mute = yard.wiresAt(`${unit}.9`)[0]!;
+      const old = mute.ends[1];
+      yard.build.change(mute.designation, { ends: [mute.ends[0], yard.build.at(`${vehicle}.A8`)] });
+      if (old !== "loose") yard.remove(yard.harness.parts[old.part]!.designation);
+      return [unit, mute.designation, vehicle];
+    },
+  ),
   planter(
     "A11",
     "mute that a telephone uses, on ground",
     ["mute-lead-grounded"],
     (yard) => {
-      const vehicle = yard.vehicle({ "1": "constant-feed 1.5 fuse:15", "2": "switched-feed 1 fuse:10", "3": "ground 1.5", "4": "mute 0.5 acts-on-ground" });
-      const unit = yard.unit({ "1": "constant-feed 1.5 5A", "2": "switched-feed 0.75 0.1A", "3": "ground 1.5", "4": "mute 0.5 acts-on-ground" });
-      for (const pin of ["1", "2", "3", "4"]) yard.lead(`${vehicle}.${pin}`, `${unit}.${pin}`, { tag: `pin-${pin}`, area_mm2: 2.5, length_m: 0.5, ways: ["direct", "solder", "block"] });
+      const vehicle = yard.vehicle({
+        "1": "constant-feed 1.5 fuse:15",
+        "2": "switched-feed 1 fuse:10",
+        "3": "ground 1.5",
+        "4": "mute 0.5 acts-on-ground",
+      });
+      const unit = yard.unit({
+        "1": "constant-feed 1.5 5A",
+        "2": "switched-feed 0.75 0.1A",
+        "3": "ground 1.5",
+        "4": "mute 0.5 acts-on-ground",
+      });
+      for (const pin of ["1", "2", "3", "4"])
+        yard.lead(`${vehicle}.${pin}`, `${unit}.${pin}`, {
+          tag: `pin-${pin}`,
+          area_mm2: 2.5,
+          length_m: 0.5,
+          ways: ["direct", "solder", "block"],
+        });
       return { vehicle, unit };
     },
-    (yard, { vehicle, unit }) => [vehicle, unit, yard.wire(`${unit}.4`, `${unit}.3`, { tag: "bridge", area_mm2: 1, length_m: 0.1 })],
+    (yard, { vehicle, unit }) => [
+      vehicle,
+      unit,
+      yard.wire(`${unit}.4`, `${unit}.3`, { tag: "bridge", area_mm2: 1, length_m: 0.1 }),
+    ],
     BOTH,
   ),
   planter(

@@ -1,9 +1,13 @@
-import type { Finding } from "../../../src/rules/rule.ts";
 import type { Harness } from "../../../src/graph/harness.ts";
+import type { Finding } from "../../../src/rules/rule.ts";
 import { Yard } from "./yard.ts";
 
 /** A clean harness, the same with one fault, and what the fault is about, by designation ("X1.A4", "W3", "F1"). */
-export type Planted = { readonly clean: Harness; readonly faulty: Harness; readonly where: readonly string[] };
+export type Planted = {
+  readonly clean: Harness;
+  readonly faulty: Harness;
+  readonly where: readonly string[];
+};
 
 /** One way in which one entry of the reference goes wrong. */
 export type Planter = {

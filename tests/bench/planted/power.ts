@@ -31,17 +31,49 @@ export function lampJob(yard: Yard): LampJob {
   const manual = yard.part("switch", "S", { name: "work lamps", operatedBy: "hand", rating_A: 5 });
   const area_mm2 = yard.area(fuse_A, total_A, 7);
   const block = yard.joint("block", area_mm2, "engine-bay");
-  const outside = yard.run({ length_m: 5, zone: "outside", covering: "conduit", passes: [{ what: "crossmember", protection: "grommet" }] });
+  const outside = yard.run({
+    length_m: 5,
+    zone: "outside",
+    covering: "conduit",
+    passes: [{ what: "crossmember", protection: "grommet" }],
+  });
   yard.lead(battery.plus, `${main}.1`, { tag: "battery-stub", area_mm2, length_m: 0.15, ways: ["direct"] });
   yard.lead(`${main}.2`, `${block}.1`, { tag: "lamp-main", area_mm2, length_m: 0.5, ways: ["direct"] });
   yard.lead(`${block}.2`, `${relay}.30`, { tag: "relay-in", area_mm2, length_m: 0.3, ways: ["direct"] });
-  yard.lead(`${block}.2`, `${coilFuse}.1`, { tag: "coil-stub", area_mm2: 2.5, length_m: 0.12, ways: ["direct"] });
-  yard.lead(`${coilFuse}.2`, `${manual}.1`, { tag: "coil-feed", area_mm2: 1, length_m: 1.5, ways: ["direct", "solder"] });
-  yard.lead(`${manual}.2`, `${relay}.86`, { tag: "coil", area_mm2: 1, length_m: 1.5, ways: ["direct", "solder"] });
+  yard.lead(`${block}.2`, `${coilFuse}.1`, {
+    tag: "coil-stub",
+    area_mm2: 2.5,
+    length_m: 0.12,
+    ways: ["direct"],
+  });
+  yard.lead(`${coilFuse}.2`, `${manual}.1`, {
+    tag: "coil-feed",
+    area_mm2: 1,
+    length_m: 1.5,
+    ways: ["direct", "solder"],
+  });
+  yard.lead(`${manual}.2`, `${relay}.86`, {
+    tag: "coil",
+    area_mm2: 1,
+    length_m: 1.5,
+    ways: ["direct", "solder"],
+  });
   const coilGround = yard.ground();
-  yard.lead(`${relay}.85`, coilGround, { tag: "coil-ground", area_mm2: 1, length_m: 0.4, ways: ["direct"], colour: "BN" });
+  yard.lead(`${relay}.85`, coilGround, {
+    tag: "coil-ground",
+    area_mm2: 1,
+    length_m: 0.4,
+    ways: ["direct"],
+    colour: "BN",
+  });
   const spread = yard.part("splice", "XJ", { method: "terminal-block", cover: "housing", zone: "cabin" });
-  yard.lead(`${relay}.87`, `${spread}.1`, { tag: "lamp-out", area_mm2, length_m: 5.5, ways: ["direct"], runs: [outside] });
+  yard.lead(`${relay}.87`, `${spread}.1`, {
+    tag: "lamp-out",
+    area_mm2,
+    length_m: 5.5,
+    ways: ["direct"],
+    runs: [outside],
+  });
   const lamps: string[] = [];
   const grounds: string[] = [coilGround];
   for (let index = 0; index < count; index++) {
@@ -58,7 +90,13 @@ export function lampJob(yard: Yard): LampJob {
     const stud = yard.ground(`lift frame ${index + 1}, sanded and sealed`);
     grounds.push(stud);
     yard.lead(`${spread}.2`, `${lamp}.+`, { tag: "lamp", area_mm2, length_m: 0.8, ways: ["direct"] });
-    yard.lead(`${lamp}.−`, stud, { tag: "lamp-ground", area_mm2, length_m: 0.4, ways: ["direct"], colour: "BN" });
+    yard.lead(`${lamp}.−`, stud, {
+      tag: "lamp-ground",
+      area_mm2,
+      length_m: 0.4,
+      ways: ["direct"],
+      colour: "BN",
+    });
   }
   return { battery: battery.name, main, coilFuse, relay, lamps, grounds, outside, manual };
 }
@@ -68,7 +106,12 @@ export type BoardJob = {
   readonly battery: string;
   readonly main: string;
   readonly block: string;
-  readonly circuits: readonly { readonly fuse: string; readonly switch: string; readonly load: string; readonly ground: string }[];
+  readonly circuits: readonly {
+    readonly fuse: string;
+    readonly switch: string;
+    readonly load: string;
+    readonly ground: string;
+  }[];
 };
 
 const CONSUMERS = [
@@ -81,25 +124,64 @@ const CONSUMERS = [
 ] as const;
 
 /** A battery, a main fuse, a block, and a fused and switched circuit for each consumer. */
-export function boardJob(yard: Yard, count: number, known: { isolator?: boolean; boat?: boolean } = {}): BoardJob {
+export function boardJob(
+  yard: Yard,
+  count: number,
+  known: { isolator?: boolean; boat?: boolean } = {},
+): BoardJob {
   const battery = yard.battery();
   const main = yard.part("fuse", "F", { name: "board", rating_A: 100, form: "bolt-down", holder: "own" });
-  const block = yard.part("splice", "XJ", { name: "board, plus", method: "terminal-block", cover: "housing", zone: "cabin" });
-  yard.lead(battery.plus, `${main}.1`, { tag: "battery-stub", area_mm2: 35, length_m: 0.15, ways: ["direct"] });
+  const block = yard.part("splice", "XJ", {
+    name: "board, plus",
+    method: "terminal-block",
+    cover: "housing",
+    zone: "cabin",
+  });
+  yard.lead(battery.plus, `${main}.1`, {
+    tag: "battery-stub",
+    area_mm2: 35,
+    length_m: 0.15,
+    ways: ["direct"],
+  });
   let from = `${main}.2`;
   if (known.isolator) {
-    const isolator = yard.part("switch", "S", { name: "master switch", operatedBy: "isolator", rating_A: 150 });
+    const isolator = yard.part("switch", "S", {
+      name: "master switch",
+      operatedBy: "isolator",
+      rating_A: 150,
+    });
     yard.lead(from, `${isolator}.1`, { tag: "board-main", area_mm2: 35, length_m: 0.6, ways: ["direct"] });
     from = `${isolator}.2`;
   }
   yard.lead(from, `${block}.1`, { tag: "board-main", area_mm2: 35, length_m: 0.8, ways: ["direct"] });
-  const ways = known.boat ? (["direct", "crimp"] as const) : (["direct", "crimp", "plugs", "solder"] as const);
-  const bus = known.boat ? yard.part("splice", "XJ", { name: "minus bar", method: "terminal-block", cover: "housing", zone: "cabin" }) : null;
-  if (bus) yard.lead(`${bus}.1`, `${battery.name}.−`, { tag: "bus-ground", area_mm2: 35, length_m: 0.8, ways: ["direct"], colour: "BK" });
+  const ways = known.boat
+    ? (["direct", "crimp"] as const)
+    : (["direct", "crimp", "plugs", "solder"] as const);
+  const bus = known.boat
+    ? yard.part("splice", "XJ", {
+        name: "minus bar",
+        method: "terminal-block",
+        cover: "housing",
+        zone: "cabin",
+      })
+    : null;
+  if (bus)
+    yard.lead(`${bus}.1`, `${battery.name}.−`, {
+      tag: "bus-ground",
+      area_mm2: 35,
+      length_m: 0.8,
+      ways: ["direct"],
+      colour: "BK",
+    });
   const circuits: BoardJob["circuits"][number][] = [];
   for (let index = 0; index < count; index++) {
     const [type, name, current_A, fuse_A] = yard.pick(CONSUMERS);
-    const fuse = yard.part("fuse", "F", { name: `circuit ${index + 1}`, rating_A: fuse_A, form: "regular", holder: "own" });
+    const fuse = yard.part("fuse", "F", {
+      name: `circuit ${index + 1}`,
+      rating_A: fuse_A,
+      form: "regular",
+      holder: "own",
+    });
     const hand = yard.part("switch", "S", { name: `circuit ${index + 1}`, operatedBy: "hand", rating_A: 20 });
     const load = yard.part("load", "E", {
       name: `consumer ${index + 1}`,
@@ -111,11 +193,22 @@ export function boardJob(yard: Yard, count: number, known: { isolator?: boolean;
     });
     const length_m = yard.between(1, 4);
     const area_mm2 = Math.max(1, yard.area(fuse_A, current_A, length_m + 2.5));
-    yard.lead(`${block}.2`, `${fuse}.1`, { tag: "board-stub", area_mm2: 35, length_m: 0.1, ways: ["direct"] });
+    yard.lead(`${block}.2`, `${fuse}.1`, {
+      tag: "board-stub",
+      area_mm2: 35,
+      length_m: 0.1,
+      ways: ["direct"],
+    });
     yard.lead(`${fuse}.2`, `${hand}.1`, { tag: "board-out", area_mm2, length_m: 1, fuse_A, ways });
     yard.lead(`${hand}.2`, `${load}.+`, { tag: "board-load", area_mm2, length_m, fuse_A, ways });
     const ground = bus ? `${bus}.2` : yard.ground(`body rib ${index + 1}, sanded and sealed`);
-    yard.lead(`${load}.−`, ground, { tag: "board-ground", area_mm2, length_m: bus ? length_m : 0.5, ways: ["direct"], colour: "BK" });
+    yard.lead(`${load}.−`, ground, {
+      tag: "board-ground",
+      area_mm2,
+      length_m: bus ? length_m : 0.5,
+      ways: ["direct"],
+      colour: "BK",
+    });
     circuits.push({ fuse, switch: hand, load, ground });
   }
   return { battery: battery.name, main, block, circuits };

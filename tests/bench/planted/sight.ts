@@ -17,11 +17,19 @@ export type CameraJob = {
 /** A camera over the rear door: fed with the key on by a fuse of its own, shown when the reversing lamp is lit. */
 export function cameraJob(yard: Yard): CameraJob {
   const cluster = yard.vehicle(
-    { "1": "reverse GN/WH 0.75 fuse:10 plain", "2": "stop-lamp RD/BK 0.75 fuse:10 plugged", "3": "ground-lamps BN 1.5" },
+    {
+      "1": "reverse GN/WH 0.75 fuse:10 plain",
+      "2": "stop-lamp RD/BK 0.75 fuse:10 plugged",
+      "3": "ground-lamps BN 1.5",
+    },
     { name: "rear lamp cluster" },
   );
   const board = yard.vehicle(
-    { "1": "switched-feed RD/BK 1 fuse:10", "2": "illumination GY/RD 0.5 fuse:5", "3": "constant-feed RD 1.5 fuse:15 plugged" },
+    {
+      "1": "switched-feed RD/BK 1 fuse:10",
+      "2": "illumination GY/RD 0.5 fuse:5",
+      "3": "constant-feed RD 1.5 fuse:15 plugged",
+    },
     { name: "fuse board" },
   );
   const camera = yard.part("module", "A", {
@@ -39,7 +47,12 @@ export function cameraJob(yard: Yard): CameraJob {
   });
   const tail = yard.receptacle(
     camera,
-    { "+": "camera-power RD 0.5 0.2A", "−": "ground BK 0.5", V: "video-signal YE gives", S: "video-shield BK gives" },
+    {
+      "+": "camera-power RD 0.5 0.2A",
+      "−": "ground BK 0.5",
+      V: "video-signal YE gives",
+      S: "video-shield BK gives",
+    },
     { name: "camera tail", form: "flying-leads" },
   );
   const display = yard.part("module", "A", {
@@ -73,22 +86,84 @@ export function cameraJob(yard: Yard): CameraJob {
     behaviour: "filament",
     voltage_V: yard.range(),
   });
-  const loom = yard.run({ length_m: 6, passes: [{ what: "rear door pillar", protection: "gaiter" }], hinge: "twists-along" });
-  const front = yard.part("splice", "XJ", { method: "solder-and-sleeve", cover: "adhesive-sleeve", zone: "cabin" });
+  const loom = yard.run({
+    length_m: 6,
+    passes: [{ what: "rear door pillar", protection: "gaiter" }],
+    hinge: "twists-along",
+  });
+  const front = yard.part("splice", "XJ", {
+    method: "solder-and-sleeve",
+    cover: "adhesive-sleeve",
+    zone: "cabin",
+  });
   yard.lead(`${board}.1`, `${front}.1`, { tag: "switched", area_mm2: 1.5, length_m: 0.4, ways: ["direct"] });
-  yard.lead(`${front}.2`, `${plug}.1`, { tag: "display-feed", area_mm2: 1.5, length_m: 0.5, ways: ["direct", "plugs"] });
-  yard.lead(`${front}.2`, `${fuse}.1`, { tag: "camera-stub", area_mm2: 1.5, length_m: 0.12, ways: ["direct"] });
-  yard.lead(`${fuse}.2`, `${tail}.+`, { tag: "camera-feed", area_mm2: 1, length_m: 6.6, runs: [loom], ways: ["direct"] });
+  yard.lead(`${front}.2`, `${plug}.1`, {
+    tag: "display-feed",
+    area_mm2: 1.5,
+    length_m: 0.5,
+    ways: ["direct", "plugs"],
+  });
+  yard.lead(`${front}.2`, `${fuse}.1`, {
+    tag: "camera-stub",
+    area_mm2: 1.5,
+    length_m: 0.12,
+    ways: ["direct"],
+  });
+  yard.lead(`${fuse}.2`, `${tail}.+`, {
+    tag: "camera-feed",
+    area_mm2: 1,
+    length_m: 6.6,
+    runs: [loom],
+    ways: ["direct"],
+  });
   const back = yard.ground("stud in the rear pillar");
-  yard.lead(`${tail}.−`, back, { tag: "camera-ground", area_mm2: 1, length_m: 0.5, ways: ["direct"], colour: "BK" });
+  yard.lead(`${tail}.−`, back, {
+    tag: "camera-ground",
+    area_mm2: 1,
+    length_m: 0.5,
+    ways: ["direct"],
+    colour: "BK",
+  });
   const dash = yard.ground("stud behind the dash");
-  yard.lead(`${plug}.2`, dash, { tag: "display-ground", area_mm2: 1.5, length_m: 0.4, ways: ["direct", "crimp"], colour: "BK" });
-  const joint = yard.part("splice", "XJ", { method: "solder-and-sleeve", cover: "adhesive-sleeve", zone: "cabin" });
+  yard.lead(`${plug}.2`, dash, {
+    tag: "display-ground",
+    area_mm2: 1.5,
+    length_m: 0.4,
+    ways: ["direct", "crimp"],
+    colour: "BK",
+  });
+  const joint = yard.part("splice", "XJ", {
+    method: "solder-and-sleeve",
+    cover: "adhesive-sleeve",
+    zone: "cabin",
+  });
   yard.lead(`${cluster}.1`, `${joint}.1`, { tag: "reverse", area_mm2: 1.5, length_m: 0.4, ways: ["direct"] });
-  yard.lead(`${joint}.2`, `${lamp}.+`, { tag: "reverse-lamp", area_mm2: 1.5, length_m: 0.4, ways: ["direct"] });
-  yard.lead(`${lamp}.−`, `${cluster}.3`, { tag: "lamp-ground", area_mm2: 1.5, length_m: 0.4, ways: ["direct"], colour: "BN" });
-  yard.lead(`${joint}.2`, `${plug}.3`, { tag: "trigger", area_mm2: 1.5, length_m: 6.6, runs: [loom], ways: ["direct"] });
-  yard.lead(`${board}.2`, `${plug}.4`, { tag: "illumination", area_mm2: 0.75, length_m: 0.6, ways: ["direct", "solder"] });
+  yard.lead(`${joint}.2`, `${lamp}.+`, {
+    tag: "reverse-lamp",
+    area_mm2: 1.5,
+    length_m: 0.4,
+    ways: ["direct"],
+  });
+  yard.lead(`${lamp}.−`, `${cluster}.3`, {
+    tag: "lamp-ground",
+    area_mm2: 1.5,
+    length_m: 0.4,
+    ways: ["direct"],
+    colour: "BN",
+  });
+  yard.lead(`${joint}.2`, `${plug}.3`, {
+    tag: "trigger",
+    area_mm2: 1.5,
+    length_m: 6.6,
+    runs: [loom],
+    ways: ["direct"],
+  });
+  yard.lead(`${board}.2`, `${plug}.4`, {
+    tag: "illumination",
+    area_mm2: 0.75,
+    length_m: 0.6,
+    ways: ["direct", "solder"],
+  });
   const video = { area_mm2: 0.22, length_m: 6.6, runs: [loom], ways: ["direct"] } as const;
   const hot = yard.lead(`${tail}.V`, `${plug}.5`, { ...video, tag: "video", colour: "YE" });
   const shield = yard.lead(`${tail}.S`, `${plug}.6`, { ...video, tag: "video-shield", colour: "BK" });

@@ -81,7 +81,12 @@ export function receiverJob(yard: Yard, wants: Wants = {}): ReceiverJob {
     yard.lead(`${vehicle}.${from}`, `${unit}.${to}`, { tag, fuse_A, current_A });
   lead("A4", "1", "constant", fuse, 5);
   lead("A7", "2", "switched", 10, 0.1);
-  yard.lead(`${vehicle}.A8`, `${unit}.3`, { tag: "ground", fuse_A: fuse, current_A: 5, ways: ["direct", "solder", "crimp", "block"] });
+  yard.lead(`${vehicle}.A8`, `${unit}.3`, {
+    tag: "ground",
+    fuse_A: fuse,
+    current_A: 5,
+    ways: ["direct", "solder", "crimp", "block"],
+  });
   lead("A6", "4", "illumination", 5, 0.02);
   lead("A5", "5", "antenna-power", 1, 0.15);
   lead("A1", "6", "speed", 0.5, 0.01);
@@ -97,11 +102,20 @@ export function receiverJob(yard: Yard, wants: Wants = {}): ReceiverJob {
       yard.cap(minus);
       continue;
     }
-    const speaker = where === "own" ? yard.part("speaker", "P", { position: channel, impedance_ohm: 4, power_W: 40 }) : null;
+    const speaker =
+      where === "own"
+        ? yard.part("speaker", "P", { position: channel, impedance_ohm: 4, power_W: 40 })
+        : null;
     if (speaker) speakers.push(speaker);
     const plan = { current_A: 2, length_m: yard.between(0.5, 3), area_mm2: 0.75 } as const;
-    yard.lead(plus, speaker ? `${speaker}.+` : `${vehicle}.B${label(index)}`, { ...plan, tag: `${channel}-plus` });
-    yard.lead(minus, speaker ? `${speaker}.−` : `${vehicle}.C${label(index)}`, { ...plan, tag: `${channel}-minus` });
+    yard.lead(plus, speaker ? `${speaker}.+` : `${vehicle}.B${label(index)}`, {
+      ...plan,
+      tag: `${channel}-plus`,
+    });
+    yard.lead(minus, speaker ? `${speaker}.−` : `${vehicle}.C${label(index)}`, {
+      ...plan,
+      tag: `${channel}-minus`,
+    });
   }
   return { vehicle, unit, module, channels, speakers };
 }
@@ -152,32 +166,84 @@ export function amplifierJob(yard: Yard, fuse_A: 30 | 40 | 60 = yard.pick([30, 4
   const fuse = yard.part("fuse", "F", { name: "amplifier", rating_A: fuse_A, form: "maxi", holder: "own" });
   const length_m = yard.between(2.5, 4.5);
   const area_mm2 = yard.area(fuse_A, current_A, length_m + 0.5);
-  const powerRun = yard.run({ length_m, covering: "conduit", passes: [{ what: "bulkhead", protection: "grommet" }] });
+  const powerRun = yard.run({
+    length_m,
+    covering: "conduit",
+    passes: [{ what: "bulkhead", protection: "grommet" }],
+  });
   const lineRun = yard.run({ length_m });
   const long = Number((length_m * 1.08).toFixed(2));
-  yard.lead(battery.plus, `${fuse}.1`, { tag: "battery-stub", area_mm2, length_m: 0.15, ways: ["direct"], colour: "RD" });
-  yard.lead(`${fuse}.2`, `${amplifier}.+12`, { tag: "amplifier-feed", area_mm2, length_m: long, ways: ["direct"], colour: "RD", runs: [powerRun], fuse_A });
+  yard.lead(battery.plus, `${fuse}.1`, {
+    tag: "battery-stub",
+    area_mm2,
+    length_m: 0.15,
+    ways: ["direct"],
+    colour: "RD",
+  });
+  yard.lead(`${fuse}.2`, `${amplifier}.+12`, {
+    tag: "amplifier-feed",
+    area_mm2,
+    length_m: long,
+    ways: ["direct"],
+    colour: "RD",
+    runs: [powerRun],
+    fuse_A,
+  });
   const stud = yard.ground("seat crossmember, sanded and sealed");
-  yard.lead(`${amplifier}.GND`, stud, { tag: "amplifier-ground", area_mm2, length_m: 0.4, ways: ["direct"], colour: "BK" });
-  yard.lead(`${receiver.unit}.10`, `${amplifier}.REM`, { tag: "turn-on", area_mm2: 0.75, length_m: long, runs: [lineRun], ways: ["direct", "solder", "bullet"] });
+  yard.lead(`${amplifier}.GND`, stud, {
+    tag: "amplifier-ground",
+    area_mm2,
+    length_m: 0.4,
+    ways: ["direct"],
+    colour: "BK",
+  });
+  yard.lead(`${receiver.unit}.10`, `${amplifier}.REM`, {
+    tag: "turn-on",
+    area_mm2: 0.75,
+    length_m: long,
+    runs: [lineRun],
+    ways: ["direct", "solder", "bullet"],
+  });
   const plugs: string[] = [];
   const speakers: string[] = [];
   for (const [index, channel] of CHANNELS.entries()) {
     const plug = yard.receptacle(
       receiver.module!,
       { hot: `line-${channel}-signal WH`, shell: `line-${channel}-shield BK` },
-      { name: `line out ${channel}`, form: "line-plug", gender: "receptacle", shell: `line ${index}`, keying: `ring ${index}` },
+      {
+        name: `line out ${channel}`,
+        form: "line-plug",
+        gender: "receptacle",
+        shell: `line ${index}`,
+        keying: `ring ${index}`,
+      },
     );
     plugs.push(plug);
     const line = { area_mm2: 0.22, length_m: long, runs: [lineRun], ways: ["direct"] } as const;
-    const hot = yard.lead(`${plug}.hot`, `${amplifier}.IN${index + 1}`, { ...line, tag: `line-${channel}`, colour: "WH" });
-    const shell = yard.lead(`${plug}.shell`, `${amplifier}.IN${index + 1}S`, { ...line, tag: `line-shield-${channel}`, colour: "BK" });
+    const hot = yard.lead(`${plug}.hot`, `${amplifier}.IN${index + 1}`, {
+      ...line,
+      tag: `line-${channel}`,
+      colour: "WH",
+    });
+    const shell = yard.lead(`${plug}.shell`, `${amplifier}.IN${index + 1}S`, {
+      ...line,
+      tag: `line-shield-${channel}`,
+      colour: "BK",
+    });
     yard.build.cable(yard.name("WC"), "shielded", [hot.wires[0]!, shell.wires[0]!], shell.wires[0]!);
     const speaker = yard.part("speaker", "P", { position: channel, impedance_ohm: 4, power_W: 60 });
     speakers.push(speaker);
     const plan = { area_mm2: 1.5, current_A: 4, length_m: yard.between(1, 4) } as const;
-    yard.lead(`${amplifier}.${index + 1}+`, `${speaker}.+`, { ...plan, tag: `out-${channel}-plus`, ways: ["direct", "crimp", "solder"] });
-    yard.lead(`${amplifier}.${index + 1}-`, `${speaker}.−`, { ...plan, tag: `out-${channel}-minus`, ways: ["direct", "crimp", "solder"] });
+    yard.lead(`${amplifier}.${index + 1}+`, `${speaker}.+`, {
+      ...plan,
+      tag: `out-${channel}-plus`,
+      ways: ["direct", "crimp", "solder"],
+    });
+    yard.lead(`${amplifier}.${index + 1}-`, `${speaker}.−`, {
+      ...plan,
+      tag: `out-${channel}-minus`,
+      ways: ["direct", "crimp", "solder"],
+    });
   }
   return { amplifier, battery: battery.name, fuse, stud, speakers, plugs, receiver, powerRun, lineRun };
 }

@@ -38,14 +38,26 @@ export function trailerJob(yard: Yard, full = yard.chance(0.5), coupling = true)
     });
     pins.push("9", "10", "11", "13");
   }
-  const socket = yard.vehicle(vehicleRows, coupling
-    ? { name: "13-pin plug", shell: "ISO 11446", gender: "plug" }
-    : { name: "rear lamp loom", shell: "rear loom", gender: "plug" });
-  const plug = yard.unit(trailerRows, { name: "trailer's socket", shell: `trailer ${socket}`, gender: "receptacle" });
+  const socket = yard.vehicle(
+    vehicleRows,
+    coupling
+      ? { name: "13-pin plug", shell: "ISO 11446", gender: "plug" }
+      : { name: "rear lamp loom", shell: "rear loom", gender: "plug" },
+  );
+  const plug = yard.unit(trailerRows, {
+    name: "trailer's socket",
+    shell: `trailer ${socket}`,
+    gender: "receptacle",
+  });
   const wires: string[] = [];
   for (const pin of pins) {
     const area_mm2 = ["3", "9", "10", "11", "13"].includes(pin) ? 2.5 : 1.5;
-    const lead = yard.lead(`${socket}.${pin}`, `${plug}.${pin}`, { tag: `pin-${pin}`, area_mm2, length_m: 0.6, ways: ["direct"] });
+    const lead = yard.lead(`${socket}.${pin}`, `${plug}.${pin}`, {
+      tag: `pin-${pin}`,
+      area_mm2,
+      length_m: 0.6,
+      ways: ["direct"],
+    });
     wires.push(...lead.wires);
   }
   yard.build.cable(yard.name("WC"), "multicore", wires);

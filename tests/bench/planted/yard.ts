@@ -1,8 +1,18 @@
-import { Build, type Rows } from "../../build.ts";
 import { findContact } from "../../../src/catalogue/describe.ts";
-import { COLOUR_CODES } from "../../../src/graph/schema/values.ts";
 import { sameEnd } from "../../../src/graph/contacts.ts";
-import type { Cavity, Connector, End, Harness, Part, PartKind, Run, Wire, WireId } from "../../../src/graph/harness.ts";
+import type {
+  Cavity,
+  Connector,
+  End,
+  Harness,
+  Part,
+  PartKind,
+  Run,
+  Wire,
+  WireId,
+} from "../../../src/graph/harness.ts";
+import { COLOUR_CODES } from "../../../src/graph/schema/values.ts";
+import { Build, type Rows } from "../../build.ts";
 import { type Random, randomFrom } from "./random.ts";
 
 /** How a lead gets from one contact to another. */
@@ -55,7 +65,8 @@ export class Yard {
   takeOver(harness: Harness): void {
     this.build = new Build(harness);
     for (const section of [harness.parts, harness.wires, harness.cables, harness.runs])
-      for (const { designation } of Object.values(section) as { designation: string }[]) this.taken.add(designation);
+      for (const { designation } of Object.values(section) as { designation: string }[])
+        this.taken.add(designation);
   }
 
   get harness(): Harness {
@@ -95,13 +106,19 @@ export class Yard {
   /** The size that a fuse of that rating and a run of that length (there and back) ask for. */
   area(fuse_A: number, current_A: number, length_m: number): number {
     const forFuse = CARRIES_A.findIndex((amperes) => amperes >= fuse_A);
-    const forDrop = AREAS_mm2.findIndex((area) => (2 * 0.019 * length_m * current_A) / area < 0.018 * this.volts);
+    const forDrop = AREAS_mm2.findIndex(
+      (area) => (2 * 0.019 * length_m * current_A) / area < 0.018 * this.volts,
+    );
     const index = Math.max(forFuse, forDrop);
     if (forFuse < 0 || forDrop < 0) throw new Error(`no wire bears ${fuse_A} A over ${length_m} m`);
     return AREAS_mm2[index]!;
   }
 
-  part<K extends PartKind>(kind: K, letters: string, known: Partial<Extract<Part, { kind: K }>> = {}): string {
+  part<K extends PartKind>(
+    kind: K,
+    letters: string,
+    known: Partial<Extract<Part, { kind: K }>> = {},
+  ): string {
     const name = this.name(letters);
     this.build.part(kind, name, known as never);
     return name;
@@ -110,14 +127,24 @@ export class Yard {
   vehicle(rows: Rows, known: Partial<Connector> = {}): string {
     const name = this.name("X");
     const chart = { title: "chassis book", edition: "3", date: "2020-01-01", measured: true };
-    this.build.vehicle(name, rows, { gender: "receptacle", shell: `vehicle ${name}`, chart, ...known } as never);
+    this.build.vehicle(name, rows, {
+      gender: "receptacle",
+      shell: `vehicle ${name}`,
+      chart,
+      ...known,
+    } as never);
     return name;
   }
 
   receptacle(module: string, rows: Rows, known: Partial<Connector> = {}): string {
     const name = this.name("X");
     const chart = { title: "leaflet in the box", edition: "1", date: "2025-01-01", measured: false };
-    this.build.receptacle(name, module, rows, { gender: "plug", shell: `box ${name}`, chart, ...known } as never);
+    this.build.receptacle(name, module, rows, {
+      gender: "plug",
+      shell: `box ${name}`,
+      chart,
+      ...known,
+    } as never);
     return name;
   }
 
@@ -132,7 +159,11 @@ export class Yard {
     return this.part("ground", "XE", { where, surface: "bare-metal", serves: "this-job" });
   }
 
-  battery(known: Partial<Extract<Part, { kind: "supply" }>> = {}): { plus: string; name: string; stud: string } {
+  battery(known: Partial<Extract<Part, { kind: "supply" }>> = {}): {
+    plus: string;
+    name: string;
+    stud: string;
+  } {
     const name = this.part("supply", "G", {
       voltage_V: this.volts,
       capacity_Ah: 90,
@@ -190,10 +221,17 @@ export class Yard {
   lead(from: string, to: string, plan: LeadPlan): Lead {
     const current = plan.fuse_A ?? plan.current_A ?? 0.5;
     const length_m = plan.length_m ?? this.between(0.4, 1.4);
-    const area_mm2 = plan.area_mm2 ?? this.area(plan.fuse_A ?? current, plan.current_A ?? current * 0.7, length_m);
+    const area_mm2 =
+      plan.area_mm2 ?? this.area(plan.fuse_A ?? current, plan.current_A ?? current * 0.7, length_m);
     const fits = (way: Way) =>
-      way === "bullet" ? current <= 5 : way === "crimp" ? area_mm2 >= 0.5 && area_mm2 <= 6 : way !== "plugs" || current <= 10;
-    const ways = (plan.ways ?? ["direct", "direct", "solder", "crimp", "bullet", "plugs", "block"]).filter(fits);
+      way === "bullet"
+        ? current <= 5
+        : way === "crimp"
+          ? area_mm2 >= 0.5 && area_mm2 <= 6
+          : way !== "plugs" || current <= 10;
+    const ways = (plan.ways ?? ["direct", "direct", "solder", "crimp", "bullet", "plugs", "block"]).filter(
+      fits,
+    );
     const way = ways.length ? this.pick(ways) : "direct";
     const colour = plan.colour ?? this.colour();
     const made: LeadPlan = { ...plan, area_mm2, colour };
@@ -215,14 +253,23 @@ export class Yard {
     return done(wires, [joint]);
   }
 
-  joint(way: Exclude<Way, "direct" | "plugs">, area_mm2: number, zone: "cabin" | "outside" | "engine-bay" = "cabin"): string {
+  joint(
+    way: Exclude<Way, "direct" | "plugs">,
+    area_mm2: number,
+    zone: "cabin" | "outside" | "engine-bay" = "cabin",
+  ): string {
     const barrel = area_mm2 <= 1.5 ? "red" : area_mm2 <= 2.5 ? "blue" : "yellow";
     if (way === "solder")
       return this.part("splice", "XJ", { method: "solder-and-sleeve", cover: "adhesive-sleeve", zone });
     if (way === "crimp")
       return this.part("splice", "XJ", { method: "crimped-butt", cover: "adhesive-sleeve", barrel, zone });
     if (way === "bullet")
-      return this.part("splice", "XJ", { method: "bullet-pair", cover: "housing", liveHalf: "shrouded", zone });
+      return this.part("splice", "XJ", {
+        method: "bullet-pair",
+        cover: "housing",
+        liveHalf: "shrouded",
+        zone,
+      });
     return this.part("splice", "XJ", { method: "terminal-block", cover: "housing", zone });
   }
 
@@ -294,7 +341,9 @@ export class Yard {
     if (!findContact(this.harness, to)) throw new Error(`there is no ${to}`);
     const target = this.build.at(to);
     const { ends } = this.wireNamed(wire);
-    this.build.change(wire, { ends: [sameEnd(ends[0], at) ? target : ends[0], sameEnd(ends[1], at) ? target : ends[1]] });
+    this.build.change(wire, {
+      ends: [sameEnd(ends[0], at) ? target : ends[0], sameEnd(ends[1], at) ? target : ends[1]],
+    });
   }
 
   /** Takes a wire or a part away, and the wires on the part. */
@@ -322,13 +371,18 @@ export class Yard {
     const at = this.build.at(contact);
     const part = this.harness.parts[at.part]!;
     if (part.kind !== "connector" && part.kind !== "module") throw new Error(`${contact} is no cavity`);
-    const cavities = part.cavities.map((one, index) => (index === at.contact - 1 ? { ...one, ...changes } : one));
+    const cavities = part.cavities.map((one, index) =>
+      index === at.contact - 1 ? { ...one, ...changes } : one,
+    );
     this.build.change(part.designation, { cavities });
   }
 
   changeRun(designation: string, changes: Partial<Run>): void {
     const run = Object.values(this.harness.runs).find((one) => one.designation === designation)!;
-    this.build = new Build({ ...this.harness, runs: { ...this.harness.runs, [run.id]: { ...run, ...changes } } });
+    this.build = new Build({
+      ...this.harness,
+      runs: { ...this.harness.runs, [run.id]: { ...run, ...changes } },
+    });
   }
 
   tagged(tag: string): Lead {

@@ -6,7 +6,7 @@ const bare = () =>
     .vehicle("X1", { "1": "reverse GN/WH 0.75 fuse:10", "2": "switched-feed RD 0.75 fuse:5" })
     .unit("X2", { "3": "camera-trigger GN 0.5" })
     .part("switch", "S1", { operatedBy: "hand", name: "camera" });
-const camera = () => bare().part("diode", "V1", { rating_A: 1 });
+const camera = () => bare().part("diode", "V1", { rating_A: 1 }).part("diode", "V2", { rating_A: 1 });
 
 export default defineExample({
   page: [
@@ -14,6 +14,8 @@ export default defineExample({
     "A diode lets the reversing lead reach the trigger and nothing come back. Its stripe looks to the trigger.",
   ],
   trips: () => bare().wire("X1.1", "X2.3").path("X1.2", "S1", "X2.3"),
-  quiet: () => camera().path("X1.1", "V1.A").wire("V1.K", "X2.3").path("X1.2", "S1", "X2.3"),
-  quietBecause: "The diode keeps the button's volts away from the lamp.",
+  quiet: () =>
+    camera().path("X1.1", "V1.A").wire("V1.K", "X2.3").path("X1.2", "S1", "V2.A").wire("V2.K", "X2.3"),
+  quietBecause:
+    "A diode each keeps the button's volts away from the lamp, and the lamp's away from the button.",
 });

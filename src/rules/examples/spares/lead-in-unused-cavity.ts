@@ -2,7 +2,9 @@ import { build } from "../build.ts";
 import { defineExample } from "../example.ts";
 
 const plug = () =>
-  build().vehicle("X1", { "1": "mute BN", "2": "not-used" }).unit("X2", { "1": "not-used", "2": "mute takes" });
+  build()
+    .vehicle("X1", { "1": "mute BN", "2": "not-used" })
+    .unit("X2", { "1": "not-used", "2": "mute takes" });
 
 export default defineExample({
   page: [

@@ -17,7 +17,7 @@ export default defineRule({
     source: "common practice, no source",
     reads: [...SOLVED, ...NAMES],
     fixable: false,
-    brings: ["reverse-trigger-from-wrong-place"],
+    brings: ["reverse-trigger-from-wrong-place", "sources-feed-one-another"],
   },
   *check(context) {
     const told = new Set<number>();

@@ -85,7 +85,7 @@ function untwisted(
     if (longest_m === null || longest_m * 1000 <= value + 1e-6) continue;
     const all = [...bare.high, ...bare.low];
     return {
-      message: `${sayList(all.map(sayWire))} of a CAN pair ${all.length === 1 ? "is" : "are"} not twisted with the other lead, over ${digits(longest_m * 1000, 3)} mm; ${value} mm ${value === 1 ? "is" : "are"} allowed (${book}).`,
+      message: `${sayList(all.map(sayWire))} ${all.length === 1 ? "is a lead" : "are leads"} of a CAN pair and ${all.length === 1 ? "is" : "are"} not twisted with the other lead over ${digits(longest_m * 1000, 3)} mm; ${value} mm ${value === 1 ? "is" : "are"} allowed (${book}).`,
       consequence:
         "What lies beside it couples into one lead more than into the other: faults that come and go.",
       remedy:

@@ -1,8 +1,9 @@
 import { wakes } from "../../../electrical/operate/box-contacts.ts";
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
-import { NAMES, SOLVED } from "../../facets.ts";
-import { contactOf, isGroundSide, type Wired, wiredRelays } from "../../relays.ts";
+import { CIRCUITS, NAMES } from "../../facets.ts";
+import { pullsToGround } from "../../near.ts";
+import { contactOf, isUsed, type Wired, wiredRelays } from "../../relays.ts";
 import { type About, defineRule } from "../../rule.ts";
 import { byName, nameOf, sayList } from "../../words.ts";
 import { zoneFrom } from "../../zone.ts";
@@ -14,19 +15,17 @@ export default defineRule({
     severity: "fault",
     summary: "A relay lets go when what has pulled it goes off.",
     source: "common practice, no source",
-    reads: [...SOLVED, ...NAMES],
+    reads: [...CIRCUITS, ...NAMES],
     fixable: false,
     brings: ["turn-on-from-constant", "outputs-tied", "feed-of-wrong-kind"],
   },
   *check(context) {
-    for (const wired of wiredRelays(context)) {
+    const relays = wiredRelays(context).filter(({ c87 }) => isUsed(c87));
+    const told = new Set<Wired["relay"]>();
+    for (const wired of relays) {
       // What its own contact feeds has to be there with the key off, with nobody at a switch.
       if (!context.feeds.unattendedAt(wired.c30).includes("off")) continue;
-      const fed = zoneFrom(
-        context,
-        wired.c87.circuit.id,
-        ({ kind }) => kind === "fuse" || kind === "through",
-      );
+      const fed = fedBy(context, wired);
       const { relay } = wired;
       const box = wokenBox(context, wired, fed);
       if (box) {
@@ -39,8 +38,9 @@ export default defineRule({
         };
         continue;
       }
-      const others = holdsByItself(context, wired, fed);
-      if (!others) continue;
+      const others = holdsByItself(context, wired, fed, relays);
+      if (!others || told.has(relay)) continue;
+      for (const other of others) told.add(other);
       yield {
         message: others.length
           ? `${relay.designation} and ${sayList(others.map(({ designation }) => designation))} hold one another: pulled once, they stay pulled with the key off.`
@@ -77,25 +77,41 @@ function wokenBox(
   return null;
 }
 
-/** By its own contact alone, or through other relays that it pulls; `null` where it does not. */
+/** By its own contact alone, or by way of other relays that it pulls, which are named; `null` where it does not. */
 function holdsByItself(
   context: Context,
-  { relay, c85, c86 }: Wired,
+  own: Wired,
   fed: readonly number[],
+  relays: readonly Wired[],
 ): readonly Wired["relay"][] | null {
-  const back = (plus: Wired["c86"], minus: Wired["c86"]) =>
-    fed.includes(plus.circuit.id) &&
-    (context.grounds.unattendedAt(minus).includes("off") || isGroundSide(context, minus));
-  if (back(c86, c85) || back(c85, c86)) return [];
+  const zone = new Set(fed);
+  if (isPulledBy(context, own, zone)) return [];
   const others: Wired["relay"][] = [];
-  const state = context.solved.at({ key: "off", conditions: [] });
-  for (const { code, about } of state.warnings) {
-    if (code !== "relay-holds" || about[0] !== relay.id) continue;
-    for (const id of about.slice(1)) {
-      const part = context.harness.parts[id as keyof typeof context.harness.parts];
-      if (part?.kind === "relay") others.push(part);
+  const left = new Set(relays.filter((one) => one !== own && isUsed(one.c87)));
+  for (let grew = true; grew; ) {
+    grew = false;
+    for (const other of left) {
+      if (!isPulledBy(context, other, zone)) continue;
+      left.delete(other);
+      if (!context.feeds.unattendedAt(other.c30).includes("off")) continue;
+      others.push(other.relay);
+      for (const id of fedBy(context, other)) zone.add(id);
+      grew = true;
     }
-    return others;
+    if (grew && isPulledBy(context, own, zone)) return others;
   }
   return null;
+}
+
+/** One end of its coil is fed from these circuits, and the other is on ground with nobody at a switch. */
+function isPulledBy(context: Context, { c85, c86 }: Wired, zone: ReadonlySet<number>): boolean {
+  const pulls = (plus: Wired["c86"], minus: Wired["c86"]) =>
+    zone.has(plus.circuit.id) &&
+    plus !== minus &&
+    (context.grounds.unattendedAt(minus).includes("off") || minus.points.some(pullsToGround));
+  return pulls(c86, c85) || pulls(c85, c86);
+}
+
+function fedBy(context: Context, { c87 }: Wired): readonly number[] {
+  return zoneFrom(context, c87.circuit.id, ({ kind }) => kind === "fuse" || kind === "through");
 }

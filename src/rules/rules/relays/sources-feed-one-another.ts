@@ -82,7 +82,7 @@ function backFed(
   source: Point,
 ): { readonly volts: number; readonly state: KeyState } | null {
   const { value } = context.profile.limits.backFeed_V;
-  const own = new Set<string>([source.means.id, ...source.means.liveIn]);
+  const own = new Set<string>([source.means.id, ...source.means.liveIn, "engine-running"]);
   const conditions = conditionsOf(context.harness).filter((condition) => !own.has(condition));
   let worst: { volts: number; state: KeyState } | null = null;
   for (const key of KEY_POSITIONS) {

@@ -67,18 +67,22 @@ type Fed = { readonly source: Point; readonly takers: readonly Point[]; readonly
 /** The vehicle's lamp leads that copper, fuses and diodes alone bring to the socket. */
 function fedStraight(context: Context, socket: Connector): readonly Fed[] {
   const own = pointsOf(context, socket).filter((point) => isRoadLamp(point) && point.direction !== "gives");
-  const wanted = new Map(own.map((point) => [context.circuitOf(point).circuit.id, point]));
+  const sources = new Set(
+    own.flatMap((point) => context.feeds.feeds(context.circuitOf(point)).map(({ source }) => source)),
+  );
   const found: Fed[] = [];
-  for (const source of context.points.all) {
+  for (const source of sources) {
     if (!isLampOfVehicle(source)) continue;
-    const zone = zoneFrom(
-      context,
-      context.circuitOf(source).circuit.id,
-      (gate) => gate.kind === "fuse" || gate.kind === "through",
+    const zone = new Set(
+      zoneFrom(
+        context,
+        context.circuitOf(source).circuit.id,
+        (gate) => gate.kind === "fuse" || gate.kind === "through",
+      ),
     );
-    if (!zone.some((id) => wanted.has(id))) continue;
-    const points = zone.flatMap((id) => context.points.circuits[id]!.points);
-    const takers = own.filter((point) => zone.includes(context.circuitOf(point).circuit.id)).sort(byName);
+    const takers = own.filter((point) => zone.has(context.circuitOf(point).circuit.id)).sort(byName);
+    if (!takers.length) continue;
+    const points = [...zone].flatMap((id) => context.points.circuits[id]!.points);
     found.push({ source, takers, sum_A: points.reduce((sum, point) => sum + drawn_A(point), 0) });
   }
   return found.sort((a, b) => byName(a.source, b.source));
