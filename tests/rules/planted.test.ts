@@ -5,7 +5,21 @@ import { many } from "../bench/planted/many.ts";
 import { SOUND_SAMPLES, sample } from "../bench/planted/plant-samples.ts";
 
 /** Planted faults that the book does not see yet. One that it sees has to leave the list. */
-const KNOWN_MISSES: readonly string[] = [];
+const KNOWN_MISSES: readonly string[] = [
+  "A07 reverse on both charts, not joined",
+  "A11 mute on a stud",
+  "A11 mute on the vehicle's ground",
+  "B07 switched input on antenna power of its own",
+  "B10 lamp hung on can-high",
+  "B16 another load behind the alarm's fuse",
+  "C04 amplifier's fuse a little too small",
+  "D02 one lamp's ground through another's",
+  "E06 line leads left and right exchanged",
+  "I03 feed into 87a",
+  "L12 feed and ground by two ways",
+  "D03 a ground on paint, in amplified-sound",
+  "D03 a ground on paint, in work-lamp-relay",
+];
 
 const named = (planter: (typeof PLANTERS)[number]) => `${planter.entry} ${planter.name}`;
 /** The largest sample takes more time than all others together; the bench plants in it. */
@@ -20,7 +34,10 @@ describe("planted faults", () => {
   test("a planter's harness was sound before, and is spoilt after", () => {
     for (const planter of QUICK.filter((_, index) => index % 5 === 0)) {
       const { clean, faulty } = planter.plant(2);
-      expect(alarms(clean).grave.map((finding) => finding.message), named(planter)).toEqual([]);
+      expect(
+        alarms(clean).grave.map((finding) => finding.message),
+        named(planter),
+      ).toEqual([]);
       expect(faulty, named(planter)).not.toEqual(clean);
     }
   });

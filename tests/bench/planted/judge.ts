@@ -1,22 +1,28 @@
 import type { Harness } from "../../../src/graph/harness.ts";
 import { check } from "../../../src/rules/check.ts";
 import type { Finding } from "../../../src/rules/rule.ts";
+import { CONTROL } from "./plant-control.ts";
+import { CAMERA, DATA } from "./plant-data.ts";
 import { FEEDS } from "./plant-feeds.ts";
 import { GROUNDS } from "./plant-grounds.ts";
-import { JOINTS, ROUTING } from "./plant-joints.ts";
+import { JOINTS } from "./plant-joints.ts";
 import { PROTECTION } from "./plant-protection.ts";
-import { RELAY_FAULTS, TRAILER } from "./plant-relays.ts";
+import { RELAY_FAULTS } from "./plant-relays.ts";
 import { DRAWING, PEOPLE } from "./plant-rest.ts";
+import { ROUTING } from "./plant-routing.ts";
 import { SAMPLES } from "./plant-samples.ts";
-import { CAMERA, CONTROL, DATA, SIGNALS } from "./plant-signals.ts";
+import { SIGNALS } from "./plant-signals.ts";
 import { SPARES } from "./plant-spares.ts";
 import { SPEAKERS } from "./plant-speakers.ts";
+import { TAPS } from "./plant-taps.ts";
+import { TRAILER } from "./plant-trailer.ts";
 import { isOne, type Planter, speaksOf } from "./planter.ts";
 
 /** Every way of going wrong, in the order of the reference. */
 export const PLANTERS: readonly Planter[] = [
   SPARES,
   FEEDS,
+  TAPS,
   PROTECTION,
   GROUNDS,
   SPEAKERS,

@@ -178,10 +178,26 @@ export const PROTECTION: readonly Planter[] = [
     },
     BOTH,
   ),
-  planter("C04", "amplifier's fuse too small", ["fuse-too-small"], amplifier, (yard, { fuse }) => {
-    yard.build.change(fuse, { rating_A: 20 });
-    return [fuse];
-  }),
+  planter(
+    "C04",
+    "amplifier's fuse a little too small",
+    ["fuse-too-small"],
+    (yard) => amplifierJob(yard, 30),
+    (yard, { fuse }) => {
+      yard.build.change(fuse, { rating_A: 20 });
+      return [fuse];
+    },
+  ),
+  planter(
+    "C04",
+    "amplifier's fuse half too small",
+    ["fuse-too-small"],
+    (yard) => amplifierJob(yard, 40),
+    (yard, { fuse }) => {
+      yard.build.change(fuse, { rating_A: 20 });
+      return [fuse];
+    },
+  ),
   planter(
     "C05",
     "a second fuse beside the first",
