@@ -36,7 +36,7 @@ function makeConsumers(context: Context): readonly Consumer[] {
     const all = [...points, ...(context.points.standIns.get(id) ?? [])].filter(
       (point) => !context.isLeftOut(point),
     );
-    const feeds = all.filter((point) => point.means.group === "feed" && isTaken(point, id));
+    const feeds = all.filter((point) => isPower(point.means) && isTaken(point, id));
     if (!feeds.length) continue;
     found.push({
       id,
@@ -63,6 +63,11 @@ function makeConsumers(context: Context): readonly Consumer[] {
     });
   }
   return found;
+}
+
+/** What a box works on: a feed, or the supply of a camera. */
+function isPower({ group, id }: Point["means"]): boolean {
+  return group === "feed" || id === "camera-power";
 }
 
 /** Takes itself, or stands in the mated half for a contact of the box that does. */

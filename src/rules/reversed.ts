@@ -2,9 +2,14 @@ import type { Point } from "../electrical/points.ts";
 import type { Context, Unit } from "./context.ts";
 import { byName } from "./words.ts";
 
+/** Whether a contact takes what its box works on: a feed, or a camera's own supply. */
+export function takesPower({ means, direction }: Pick<Point, "means" | "direction">): boolean {
+  return direction === "takes" && (means.group === "feed" || means.id === "camera-power");
+}
+
 /** The feed inputs of a box. */
 export function inputsOf({ points }: Unit): readonly Point[] {
-  return points.filter((point) => point.means.group === "feed" && point.direction === "takes");
+  return points.filter(takesPower);
 }
 
 /** The ground leads of a box. */

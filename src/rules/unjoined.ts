@@ -1,5 +1,6 @@
 import type { Point } from "../electrical/points.ts";
 import type { Context } from "./context.ts";
+import { takesPower } from "./reversed.ts";
 import { isOpenForBridge } from "./speakers.ts";
 import { byName } from "./words.ts";
 
@@ -116,9 +117,7 @@ export function groundsOfBox(points: readonly Point[]): readonly Point[] {
 function ungroundedUnits(context: Context): ReadonlySet<string> {
   const found = new Set<string>();
   for (const unit of context.newUnits) {
-    const draws = unit.points.some(
-      (point) => point.means.group === "feed" && point.direction === "takes" && !context.isLeftOut(point),
-    );
+    const draws = unit.points.some((point) => takesPower(point) && !context.isLeftOut(point));
     if (!draws) continue;
     const grounded = groundsOfBox([...unit.points, ...(context.points.standIns.get(unit.id) ?? [])]).some(
       (point) => context.grounds.isLive(context.circuitOf(point)),

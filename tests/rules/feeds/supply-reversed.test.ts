@@ -42,5 +42,14 @@ testRule(rule, {
       build: camera(true),
       findings: [{ at: ["E1.+", "E1.−"], fix: "Exchange the two leads at E1.+ and E1.−" }],
     },
+    {
+      name: "a camera box",
+      build: build()
+        .vehicle("X1", { "1": "reverse fuse:10", "2": "ground" })
+        .module("A1", { role: "camera", rows: { "1": "camera-power takes", "2": "ground" } })
+        .wire("X1.1", "A1.2")
+        .wire("X1.2", "A1.1"),
+      findings: [{ at: ["A1.1", "A1.2"], fix: "Exchange the two leads at A1.1 and A1.2" }],
+    },
   ],
 });

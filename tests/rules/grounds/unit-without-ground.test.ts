@@ -77,6 +77,14 @@ testRule(rule, {
       build: build().unit("X2", { "1": "constant-feed" }),
       findings: [{ at: ["X2"], says: "no ground lead on its chart", fix: null }],
     },
+    {
+      name: "a camera's supply draws current too",
+      build: build()
+        .vehicle("X1", { "1": "reverse fuse:10" })
+        .module("A1", { role: "camera", rows: { "1": "camera-power takes", "2": "ground" } })
+        .wire("X1.1", "A1.1"),
+      findings: [{ at: ["A1.2"], fix: null }],
+    },
     { name: "a lamp without its return", build: lamp(), findings: [{ at: ["E1.−"], fix: null }] },
     {
       name: "a lamp without its return, with one stud to take it to",

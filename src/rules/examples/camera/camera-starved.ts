@@ -19,6 +19,6 @@ export default defineExample({
     "A meter at the camera's own plug shows it, with the camera working. Here the drop is reckoned in every position of the key, and told where the battery itself has volts enough.",
   ],
   trips: () => van(0.22),
-  quiet: () => van(1.5),
-  quietBecause: "Leads of 1.5 mm² lose a third of a volt, and the camera has what it needs.",
+  quiet: () => van(2.5),
+  quietBecause: "Leads of 2.5 mm² lose a fifth of a volt, and the camera has what it needs.",
 });
