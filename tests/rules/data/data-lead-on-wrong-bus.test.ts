@@ -50,6 +50,13 @@ testRule(rule, {
       findings: [{ at: ["X1.2", "X2.1"], fix: null }],
     },
     {
+      name: "a lamp behind a fuse and a switch",
+      build: vehicle()
+        .part("load", "E1", { type: "lamp", function: "work-lamp" })
+        .path("X1.3", "F1", "S1", "E1.+"),
+      findings: [{ at: ["E1.+", "X1.3"], says: "no data lead", fix: null }],
+    },
+    {
       name: "both buses of the vehicle in one joint",
       build: module().wire("X1.3", "A1.H").wire("X1.4", "A1.L").wire("X1.3", "X1.5"),
       findings: [{ at: ["X1.3", "X1.5"], says: "two buses of one box", fix: null }],

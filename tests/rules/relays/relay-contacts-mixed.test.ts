@@ -43,6 +43,18 @@ testRule(rule, {
   ],
   found: [
     {
+      name: "the feed on 87a, the lamp on 87, and 30 free",
+      build: bench().path("X1.1", "F1", "K1.87a").path("X1.2", "S1", "K1.86").wire("K1.87", "E1.+"),
+      findings: [
+        { at: ["K1.30", "K1.87a"], says: "never reaches E1.+", fix: "Move the lead at 87a of K1 to 30" },
+      ],
+    },
+    {
+      name: "the feed on 87 and the lamp on 87a",
+      build: bench().wire("X1.1", "K1.87").path("X1.2", "S1", "K1.86").wire("K1.87a", "E1.+"),
+      findings: [{ at: ["K1.30", "K1.87"], says: "instead of 30", fix: null }],
+    },
+    {
       name: "the lamp on 87a, a switch on the coil",
       build: bySwitch().wire("K1.87a", "E1.+"),
       findings: [{ at: ["K1.87a"], says: "E1.+ hangs on 87a", fix: null }],

@@ -2,7 +2,9 @@ import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { DATA_LINES, isCan, lineOf, otherHalves } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
+import { wantsVolts } from "../../relays.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { straightOn } from "../../straight.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({
@@ -22,7 +24,7 @@ export default defineRule({
       const circuit = context.circuitOf(lead);
       if (told.has(circuit.circuit.id)) continue;
       told.add(circuit.circuit.id);
-      if (circuit.points.length < 2) continue;
+      if (circuit.points.length < 2 && !context.ways[circuit.circuit.id]) continue;
       const found = mixed(context, circuit) ?? tied(context, circuit) ?? split(context, circuit, told);
       if (found) yield found;
     }
@@ -33,7 +35,12 @@ export default defineRule({
 function mixed(context: Context, circuit: PointCircuit): Found | null {
   const lines = circuit.points.filter((point) => lineOf(point)).sort(byName);
   const families = new Set(lines.map((point) => lineOf(point)!.family));
-  const foreign = circuit.points.filter((point) => isForeign(context, circuit, point)).sort(byName);
+  const beyond = straightOn(context, circuit)
+    .slice(1)
+    .flatMap(({ points }) => points.filter(wantsVolts));
+  const foreign = [...circuit.points, ...beyond]
+    .filter((point) => isForeign(context, context.circuitOf(point), point))
+    .sort(byName);
   if (families.size < 2 && !foreign.length) return null;
   const all = [...lines, ...foreign];
   return {

@@ -4,7 +4,7 @@ import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { pullsToGround } from "../../near.ts";
 import { contactOf, feedersOf, isUsed, takersOn, type Wired, wiredRelays } from "../../relays.ts";
-import { defineRule, fixWith } from "../../rule.ts";
+import { defineRule, type Found, fixWith } from "../../rule.ts";
 import { byName, nameOf, sayList, sayPoints } from "../../words.ts";
 
 export default defineRule({
@@ -21,6 +21,11 @@ export default defineRule({
   *check(context) {
     for (const wired of wiredRelays(context)) {
       const { relay, c30, c87, fifth } = wired;
+      const astray = feedAstray(context, wired);
+      if (astray) {
+        yield astray;
+        continue;
+      }
       // With both outputs in use it changes over from one thing to the other, as it was bought for.
       if (relay.poles !== "changeover" || !fifth || !isUsed(fifth) || isUsed(c87)) continue;
       const into30 = feedersOf(context, c30);
@@ -60,6 +65,29 @@ export default defineRule({
     }
   },
 });
+
+/** The feed on one output, the load on the other, and nothing on 30: they never meet. */
+function feedAstray(context: Context, { relay, c30, c87, fifth }: Wired): Found | null {
+  if (relay.poles !== "changeover" || !fifth || isUsed(c30) || !isUsed(c87) || !isUsed(fifth)) return null;
+  const onRest = feedersOf(context, fifth);
+  const onMake = feedersOf(context, c87);
+  const fed = onRest.length ? onRest : onMake;
+  const loads = takersOn(context, onRest.length ? c87 : fifth);
+  if (onRest.length > 0 === onMake.length > 0 || !loads.length) return null;
+  const [from, to] = onRest.length ? ["87a", "87"] : ["87", "87a"];
+  return {
+    message: `${sayPoints(context, fed)} ${fed.length === 1 ? "feeds" : "feed"} ${from} of ${relay.designation} instead of 30, which is free: it never reaches ${sayNames(loads)} on ${to}.`,
+    consequence: "What the relay is to switch on never comes on.",
+    remedy: `Move the feed from ${from} to 30. Relays are drawn at rest: 30 is the common of both outputs.`,
+    about: [contactOf(context, relay, onRest.length ? 5 : 4).at, contactOf(context, relay, 1).at],
+    // With the load on 87a it would then be on at rest, which may be meant, or be the next slip.
+    fix: onRest.length
+      ? fixWith(`Move the lead at 87a of ${relay.designation} to 30`, () =>
+          exchange(context.harness, { part: relay.id, contact: 5 }, { part: relay.id, contact: 1 }),
+        )
+      : null,
+  };
+}
 
 function sayNames(points: readonly Point[]): string {
   return sayList([...points].sort(byName).map(nameOf));
