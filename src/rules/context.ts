@@ -5,9 +5,9 @@ import type { Harness, Module, Part, PartId, Splice, Wire } from "../graph/harne
 import type { Traced } from "../graph/trace.ts";
 import { Look } from "./look.ts";
 import { type Profile, profileOf } from "./profile/profiles.ts";
-import { type Driven, drivenPairs } from "./speakers.ts";
-import { type Stretches, stretchesOf } from "./stretches.ts";
-import { type Unjoined, unjoinedOf } from "./unjoined.ts";
+import { type Driven, drivenPairs } from "./shared/speakers.ts";
+import { type Stretches, stretchesOf } from "./shared/stretches.ts";
+import { type Unjoined, unjoinedOf } from "./shared/unjoined.ts";
 
 /** One box as the charts describe it: a module, or all connectors of a side that name no module. */
 export type Unit = {

@@ -1,9 +1,9 @@
 import { nameOf } from "../files/files-model.ts";
 import { useFilesState } from "../files/use-files.ts";
-import { openDialog } from "../shell/dialogs.ts";
 import { useEditor } from "../state/use-editor.ts";
 import { CommandButton } from "./command-button.tsx";
 import { CommandMenu } from "./command-menu.tsx";
+import { openDialog } from "./dialogs.ts";
 import { FindingsCount } from "./findings-count.tsx";
 
 /** What the harness is called, whether it is kept, and what is done most. */

@@ -5,6 +5,7 @@ import { cable as cableShape, run as runShape, wire as wireShape } from "../../g
 import { part as partShape } from "../../graph/schema/parts.ts";
 import { COLOUR_CODES } from "../../graph/schema/values.ts";
 import type { Context } from "../context.ts";
+import { runsAround } from "../shared/joints.ts";
 import type { Thing, ThingKind } from "./things.ts";
 
 /** What a thing is in one respect: a number, or one or several words; `null` where nobody has said. */
@@ -91,17 +92,12 @@ function zonesOf(harness: Harness, wire: Wire): Value {
   return zones.size ? [...zones].sort() : null;
 }
 
-/** A joint lies where it says, else where every one of its wires runs. */
+/** A joint lies where it says, else where the runs that its wires share say. */
 function zonesOfJoint(context: Context, joint: PartThing<"splice">["part"]): Value {
   if (joint.zone !== "unknown") return [joint.zone];
-  const zones = keysOf(joint)
-    .flatMap((key) => context.traced.wiresAt(key))
-    .map((wire) => zonesOf(context.harness, wire));
-  if (!zones.length || zones.some((each) => each === null)) return null;
-  const shared = (zones[0] as readonly string[]).filter((zone) =>
-    zones.every((each) => (each as readonly string[]).includes(zone)),
-  );
-  return shared.length ? shared : null;
+  const wires = keysOf(joint).flatMap((key) => context.traced.wiresAt(key));
+  const zones = new Set(runsAround(context, { wires }).map(({ zone }) => zone));
+  return zones.size && !zones.has("unknown") ? [...zones].sort() : null;
 }
 
 const wiresAt = (context: Context, part: Part): number =>

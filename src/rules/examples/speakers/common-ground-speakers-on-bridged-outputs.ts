@@ -1,19 +1,8 @@
-import { build } from "../build.ts";
 import { defineExample } from "../example.ts";
+import { receiver } from "./receiver.ts";
 
 const van = (outputs: "bridged" | "common-negative") =>
-  build()
-    .module("A1", {
-      name: "radio receiver",
-      role: "receiver",
-      outputs,
-      rows: {
-        "1": "speaker-front-left-plus WH",
-        "2": "speaker-front-left-minus WH/BK",
-        "3": "speaker-front-right-plus GY",
-        "4": "speaker-front-right-minus GY/BK",
-      },
-    })
+  receiver(outputs)
     .vehicle("X3", { "1": "speaker-front-left-plus WH", "2": "speaker-front-right-plus GY" })
     .wire("A1.1", "X3.1")
     .wire("A1.3", "X3.2");

@@ -1,21 +1,9 @@
-import { type Build, build } from "../build.ts";
+import type { Build } from "../build.ts";
 import { defineExample } from "../example.ts";
+import { withSpeakers } from "./receiver.ts";
 
 const joined = (first: string, second: string): Build =>
-  build()
-    .module("A1", {
-      name: "radio receiver",
-      role: "receiver",
-      outputs: "bridged",
-      rows: {
-        "1": "speaker-front-left-plus WH",
-        "2": "speaker-front-left-minus WH/BK",
-        "3": "speaker-rear-left-plus GY",
-        "4": "speaker-rear-left-minus GY/BK",
-      },
-    })
-    .part("speaker", "P1", { position: "front-left", impedance_ohm: 4 })
-    .part("speaker", "P2", { position: "rear-left", impedance_ohm: 4 })
+  withSpeakers("bridged", "rear-left")
     .wire("A1.1", `${first}.+`)
     .wire("A1.2", `${first}.−`)
     .wire("A1.3", `${second}.+`)

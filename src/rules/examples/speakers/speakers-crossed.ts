@@ -1,21 +1,8 @@
-import { type Build, build } from "../build.ts";
+import type { Build } from "../build.ts";
 import { defineExample } from "../example.ts";
+import { withSpeakers } from "./receiver.ts";
 
-const pairs = () =>
-  build()
-    .module("A1", {
-      name: "radio receiver",
-      role: "receiver",
-      outputs: "bridged",
-      rows: {
-        "1": "speaker-front-left-plus WH",
-        "2": "speaker-front-left-minus WH/BK",
-        "3": "speaker-front-right-plus GY",
-        "4": "speaker-front-right-minus GY/BK",
-      },
-    })
-    .part("speaker", "P1", { position: "front-left", impedance_ohm: 4 })
-    .part("speaker", "P2", { position: "front-right", impedance_ohm: 4 });
+const pairs = () => withSpeakers();
 const joined = (left: string, right: string): Build =>
   pairs().wire("A1.1", "P1.+").wire("A1.3", "P2.+").wire("A1.2", left).wire("A1.4", right);
 

@@ -1,8 +1,8 @@
 import { wakes } from "../../../electrical/operate/box-contacts.ts";
-import { type Camera, camerasOf } from "../../cameras.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { type Camera, camerasOf } from "../../shared/cameras.ts";
 import { nameOf, sayFeed, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,10 +1,10 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Module } from "../../../graph/harness.ts";
-import { type Camera, camerasOf } from "../../cameras.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { type Camera, camerasOf } from "../../shared/cameras.ts";
+import { fullLoad, sayVolts, voltsAt } from "../../shared/full-load.ts";
 import { byName, sayGrounds } from "../../words.ts";
 
 export default defineRule({

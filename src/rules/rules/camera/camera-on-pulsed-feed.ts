@@ -1,8 +1,8 @@
 import type { Point } from "../../../electrical/points.ts";
-import { camerasOf } from "../../cameras.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { camerasOf } from "../../shared/cameras.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
-import { camerasOf } from "../../cameras.ts";
 import { NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { camerasOf } from "../../shared/cameras.ts";
 import { isOrAre, sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,12 +1,12 @@
 import { USUAL } from "../../../electrical/operate/assumed.ts";
 import { sayState } from "../../../electrical/operate/key-state.ts";
 import type { Point } from "../../../electrical/points.ts";
-import { type Camera, camerasOf } from "../../cameras.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, type View, voltsAt } from "../../full-load.ts";
 import { defineRule } from "../../rule.ts";
-import { heaviestStates } from "../../states.ts";
+import { type Camera, camerasOf } from "../../shared/cameras.ts";
+import { fullLoad, type View, voltsAt } from "../../shared/full-load.ts";
+import { heaviestStates } from "../../shared/states.ts";
 import { sayPoint } from "../../words.ts";
 
 /** Of a camera of which nothing is stated, in any vehicle. @source from memory: 12 V less a quarter */

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isInput } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
-import { exchangeFix } from "../../swap.ts";
+import { isInput } from "../../shared/near.ts";
+import { exchangeFix } from "../../shared/swap.ts";
 import { byName, nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { givesVolts, isInput, pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { givesVolts, isInput, pointsWithinFuses } from "../../shared/near.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

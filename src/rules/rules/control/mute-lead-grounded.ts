@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { actsOn, isInput } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { actsOn, isInput } from "../../shared/near.ts";
 import { nameOf, sayGrounds, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isInput } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { isInput } from "../../shared/near.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { givesVolts, pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { givesVolts, pointsWithinFuses } from "../../shared/near.ts";
 import { byName, isOrAre, sayPoints } from "../../words.ts";
 
 export default defineRule({

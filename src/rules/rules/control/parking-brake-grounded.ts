@@ -1,7 +1,7 @@
 import type { ReachState } from "../../../electrical/reach.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { actsOn } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { actsOn } from "../../shared/near.ts";
 import { nameOf, sayGrounds, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { actsOn, isInput, pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { actsOn, isInput, pointsWithinFuses } from "../../shared/near.ts";
 import { byName, isOrAre, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -2,8 +2,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Feed } from "../../../electrical/reach.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isInput } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { isInput } from "../../shared/near.ts";
 import { byName, nameOf, sayFeed, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -4,8 +4,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Feed } from "../../../electrical/reach.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { pointsWithinFuses } from "../../shared/near.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

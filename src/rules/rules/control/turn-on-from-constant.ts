@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isInput } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { isInput } from "../../shared/near.ts";
 import { byName, nameOf, sayFeed, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -2,8 +2,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Relay } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { givesVolts } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { givesVolts } from "../../shared/near.ts";
 import { byName, nameOf, sayList, sayPoint } from "../../words.ts";
 
 /** Coil of a 12 V mini relay of which nothing is stated. @source datasheets of mini relays, 85 to 90 Ω; from memory */

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import { join } from "../../../graph/edits/join.ts";
 import type { Context } from "../../context.ts";
-import { isCan, isHigh, lineOf, otherHalves } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Fix, fixWith } from "../../rule.ts";
+import { isCan, isHigh, lineOf, otherHalves } from "../../shared/data-lines.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

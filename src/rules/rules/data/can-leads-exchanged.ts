@@ -1,7 +1,7 @@
-import { crossedPairs, tellCrossed } from "../../crossed-pairs.ts";
-import { DATA_LINES } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { crossedPairs, tellCrossed } from "../../shared/crossed-pairs.ts";
+import { DATA_LINES } from "../../shared/data-lines.ts";
 
 export default defineRule({
   meta: {

@@ -3,10 +3,10 @@ import type { Point } from "../../../electrical/points.ts";
 import { keyOfEnd } from "../../../graph/contacts.ts";
 import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
-import { type Bus, canBuses, isCan, isHigh, isLow } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { lengthOf, walkLeads } from "../../lead-walk.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { type Bus, canBuses, isCan, isHigh, isLow } from "../../shared/data-lines.ts";
+import { lengthOf, walkLeads } from "../../shared/lead-walk.ts";
 import { byName, compareNames, nameOf, sayList, sayWire } from "../../words.ts";
 
 /** The two leads of a pair may differ by less than this. @source a workshop manual on data-bus repairs */

@@ -1,8 +1,8 @@
 import { digits } from "../../../electrical/figure.ts";
 import type { Context } from "../../context.ts";
-import { type Bridge, type Bus, bridgesOf, canBuses, isCan } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { type Bridge, type Bus, bridgesOf, canBuses, isCan } from "../../shared/data-lines.ts";
 import { byName, compareNames, sayList, sayPoints } from "../../words.ts";
 
 /** What one terminator may have. @source ISO 11898-2, 100 to 130 Ω about 120 Ω; from memory */

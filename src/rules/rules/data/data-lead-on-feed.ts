@@ -1,6 +1,6 @@
-import { ALL_DATA, heldBy } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { ALL_DATA, heldBy } from "../../shared/data-lines.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,10 +1,10 @@
 import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
-import { DATA_LINES, isCan, lineOf, otherHalves } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { wantsVolts } from "../../relays.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { straightOn } from "../../straight.ts";
+import { DATA_LINES, isCan, lineOf, otherHalves } from "../../shared/data-lines.ts";
+import { wantsVolts } from "../../shared/relays.ts";
+import { straightOn } from "../../shared/straight.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
-import { crossedPairs, tellCrossed } from "../../crossed-pairs.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { crossedPairs, tellCrossed } from "../../shared/crossed-pairs.ts";
 
 export default defineRule({
   meta: {

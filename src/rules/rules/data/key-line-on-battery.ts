@@ -1,6 +1,6 @@
-import { heldBy } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { heldBy } from "../../shared/data-lines.ts";
 import { byName, nameOf, sayPoints } from "../../words.ts";
 
 /** Lines that a box reads button by button, by resistance. */

@@ -2,7 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { exchangeFix } from "../../swap.ts";
+import { exchangeFix } from "../../shared/swap.ts";
 import { byName, sayPoint } from "../../words.ts";
 
 export default defineRule({

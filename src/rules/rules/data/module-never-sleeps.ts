@@ -1,8 +1,8 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
-import { ALL_DATA } from "../../data-lines.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { ALL_DATA } from "../../shared/data-lines.ts";
 import { byName, nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,5 +1,6 @@
 import { defineRule } from "../../rule.ts";
-import { compareNames, sayList } from "../../words.ts";
+import { aboutWires, loomsWhere, together } from "../../shared/looms.ts";
+import { sayList } from "../../words.ts";
 
 export default defineRule({
   meta: {
@@ -11,19 +12,18 @@ export default defineRule({
     reads: ["runs", "wiring", "parts"],
     fixable: false,
   },
-  *check({ harness }) {
-    const bare = Object.values(harness.runs)
-      .filter(({ length_m, from, to }) => length_m !== "unknown" && from.trim() === "" && to.trim() === "")
-      .sort((a, b) => compareNames(a.designation, b.designation));
-    if (!bare.length) return;
-    for (const run of bare) {
-      const inside = Object.values(harness.wires).filter(({ runs }) => runs.includes(run.id));
-      if (!inside.length) continue;
+  *check(context) {
+    const undated = loomsWhere(
+      context,
+      ({ length_m, from, to }) => length_m !== "unknown" && from.trim() === "" && to.trim() === "",
+    );
+    for (const looms of together(undated)) {
+      const lengths = sayList(looms.map(({ run }) => `${run.designation} is ${run.length_m} m long`));
       yield {
-        message: `Run ${run.designation} is ${sayList([`${run.length_m} m`])} long, and nobody says from where to where.`,
+        message: `Run ${lengths}, and nobody says from where to where.`,
         consequence: "It is cut too short by a housing, or measured from another end.",
         remedy: "Say where the run begins and where it ends: the back of a housing, a break-out, a grommet.",
-        about: inside.map(({ id }) => ({ wire: id })),
+        about: aboutWires(looms[0]!.wires),
       };
     }
   },

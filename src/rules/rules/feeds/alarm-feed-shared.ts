@@ -2,7 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { sayGuard } from "../../stretches.ts";
+import { sayGuard } from "../../shared/stretches.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

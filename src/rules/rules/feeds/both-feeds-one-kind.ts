@@ -1,7 +1,7 @@
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { type Input, SWITCHED, unitFeeds } from "../../unit-feeds.ts";
+import { type Input, SWITCHED, unitFeeds } from "../../shared/unit-feeds.ts";
 import { nameOf, sayList, sayPoint } from "../../words.ts";
 
 export default defineRule({

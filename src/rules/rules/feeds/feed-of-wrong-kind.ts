@@ -3,7 +3,7 @@ import type { ReachState } from "../../../electrical/reach.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { switchedSources, wantedInputs } from "../../unit-feeds.ts";
+import { switchedSources, wantedInputs } from "../../shared/unit-feeds.ts";
 import { byName, nameOf, sayFeed, sayPoint, sayPoints, sayStates } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { exchangeFix } from "../../swap.ts";
-import { type Input, unitFeeds } from "../../unit-feeds.ts";
+import { exchangeFix } from "../../shared/swap.ts";
+import { type Input, unitFeeds } from "../../shared/unit-feeds.ts";
 import { nameOf, sayFeed, sayPoint } from "../../words.ts";
 
 export default defineRule({

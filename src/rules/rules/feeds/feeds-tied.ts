@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { SWITCHED } from "../../unit-feeds.ts";
+import { SWITCHED } from "../../shared/unit-feeds.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import type { Stretch } from "../../stretches.ts";
-import { sayGuard } from "../../stretches.ts";
+import type { Stretch } from "../../shared/stretches.ts";
+import { sayGuard } from "../../shared/stretches.ts";
 import { nameOf } from "../../words.ts";
 
 export default defineRule({

@@ -4,8 +4,8 @@ import type { Supply } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, nameOf, sayList, sayPoints } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

@@ -4,8 +4,8 @@ import type { Module, PartId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, sayList, sayPoint } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

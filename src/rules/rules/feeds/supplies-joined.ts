@@ -1,8 +1,8 @@
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, sayList, sayPoints } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { inputsOf, returnsOf, reversedLeads } from "../../reversed.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { exchangeFix } from "../../swap.ts";
+import { inputsOf, returnsOf, reversedLeads } from "../../shared/reversed.ts";
+import { exchangeFix } from "../../shared/swap.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,10 +1,10 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
-import { most_ohm, treeFrom, wiresTo } from "../../ground-tree.ts";
-import { consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { fullLoad, sayVolts, voltsAt } from "../../shared/full-load.ts";
+import { most_ohm, treeFrom, wiresTo } from "../../shared/ground-tree.ts";
+import { consumersOf, drawn_A, isFrame } from "../../shared/grounding.ts";
 import { byName, sayGrounds, sayPoint } from "../../words.ts";
 
 export default defineRule({

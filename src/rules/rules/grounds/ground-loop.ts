@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
-import { type Consumer, consumersOf, isFrame, isShield } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { fullLoad, sayVolts, voltsAt } from "../../shared/full-load.ts";
+import { type Consumer, consumersOf, isFrame, isShield } from "../../shared/grounding.ts";
 import { byName, sayGrounds, sayPoint } from "../../words.ts";
 
 /** Above this a whine is heard. @source a threshold of our own */

@@ -1,8 +1,8 @@
 import type { Ground } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { isFrame } from "../../shared/grounding.ts";
 import { compareNames, sayList } from "../../words.ts";
 
 export default defineRule({

@@ -3,8 +3,8 @@ import { type ContactKey, contactKey, keyOfEnd } from "../../../graph/contacts.t
 import type { PartId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { copperFrom, pointsAt } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { copperFrom, pointsAt } from "../../shared/grounding.ts";
 import { byName, compareNames, sayList, sayPoints, sayWire } from "../../words.ts";
 
 export default defineRule({

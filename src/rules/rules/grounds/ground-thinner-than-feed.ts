@@ -3,8 +3,8 @@ import { type ContactKey, keyOfEnd, keysOf } from "../../../graph/contacts.ts";
 import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { type Consumer, consumersOf, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { type Consumer, consumersOf, isFrame } from "../../shared/grounding.ts";
 import { byName, compareNames, sayList, sayPoint, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -3,10 +3,10 @@ import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import type { Wire, WireId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts, type View } from "../../full-load.ts";
-import { most_ohm, treeFrom, wayOf } from "../../ground-tree.ts";
-import { type Consumer, consumersOf, drawn_A, isFrame } from "../../grounding.ts";
 import { defineRule } from "../../rule.ts";
+import { fullLoad, sayVolts, type View } from "../../shared/full-load.ts";
+import { most_ohm, treeFrom, wayOf } from "../../shared/ground-tree.ts";
+import { type Consumer, consumersOf, drawn_A, isFrame } from "../../shared/grounding.ts";
 import { byName, compareNames, sayList, sayPoints, sayWire } from "../../words.ts";
 
 /** What one unit's current may move another's zero. @source common practice, no source */

@@ -2,6 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { PartId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
+import { defineRule, type Found } from "../../rule.ts";
 import {
   type Consumer,
   consumersOf,
@@ -11,8 +12,7 @@ import {
   isShield,
   pointsAt,
   shieldWires,
-} from "../../grounding.ts";
-import { defineRule, type Found } from "../../rule.ts";
+} from "../../shared/grounding.ts";
 import { byName, compareNames, nameOf, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad, sayVolts, voltsAt } from "../../full-load.ts";
-import { consumersOf, drawn_A, isSenseGround } from "../../grounding.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { fullLoad, sayVolts, voltsAt } from "../../shared/full-load.ts";
+import { consumersOf, drawn_A, isSenseGround } from "../../shared/grounding.ts";
 import { byName, sayGrounds, sayList, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

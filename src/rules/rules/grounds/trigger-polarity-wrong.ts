@@ -1,8 +1,8 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { actsOn, isInput, pullsToGround } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { actsOn, isInput, pullsToGround } from "../../shared/near.ts";
 import { byName, nameOf, sayFeed, sayGrounds, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -3,9 +3,9 @@ import { join } from "../../../graph/edits/join.ts";
 import type { Load } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { inputsOf, returnsOf, reversedLeads } from "../../reversed.ts";
 import { type About, defineRule, type Fix, fixWith } from "../../rule.ts";
-import { groundsOfBox } from "../../unjoined.ts";
+import { inputsOf, returnsOf, reversedLeads } from "../../shared/reversed.ts";
+import { groundsOfBox } from "../../shared/unjoined.ts";
 import { byName, nameOf, sayPoints } from "../../words.ts";
 
 export default defineRule({

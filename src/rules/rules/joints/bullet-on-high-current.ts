@@ -1,9 +1,9 @@
 import type { PartId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { type Joint, jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
-import { sayWhen } from "../../steady.ts";
+import { type Joint, jointsOf } from "../../shared/joints.ts";
+import { sayWhen } from "../../shared/steady.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -3,8 +3,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { PartId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { jointsOf } from "../../joints.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { jointsOf } from "../../shared/joints.ts";
 import { byName, nameAndPurpose, sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import type { Splice } from "../../../graph/harness.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { jointsOf, sleeved } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { jointsOf, sleeved } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

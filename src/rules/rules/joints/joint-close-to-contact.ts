@@ -1,8 +1,8 @@
 import { nameContact } from "../../../catalogue/describe.ts";
 import { digits } from "../../../electrical/figure.ts";
 import { NAMES } from "../../facets.ts";
-import { jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { jointsOf } from "../../shared/joints.ts";
 import { sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import type { Splice } from "../../../graph/harness.ts";
 import { NAMES } from "../../facets.ts";
-import { jointsOf, METHOD_WORDS, sleeved, wetPlaceOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { jointsOf, METHOD_WORDS, sleeved, wetPlaceOf } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import { NAMES } from "../../facets.ts";
-import { jointsOf, METHOD_WORDS, runsAround } from "../../joints.ts";
-import { sayRun } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { jointsOf, METHOD_WORDS, runsAround } from "../../shared/joints.ts";
+import { sayRun } from "../../shared/looms.ts";
 import { compareNames, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -2,9 +2,9 @@ import { digits } from "../../../electrical/figure.ts";
 import type { RunId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
-import { type Joint, jointsOf, runNames } from "../../joints.ts";
-import { sumOfRuns } from "../../lead-runs.ts";
 import { defineRule } from "../../rule.ts";
+import { type Joint, jointsOf, runNames } from "../../shared/joints.ts";
+import { sumOfRuns } from "../../shared/lead-runs.ts";
 import { compareNames, sayList } from "../../words.ts";
 
 export default defineRule({

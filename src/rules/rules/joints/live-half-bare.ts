@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { changed, jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { changed, jointsOf } from "../../shared/joints.ts";
 import { sayFeed } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import type { Splice } from "../../../graph/harness.ts";
 import { NAMES } from "../../facets.ts";
-import { longestChain } from "../../joint-chains.ts";
-import { jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { longestChain } from "../../shared/joint-chains.ts";
+import { jointsOf } from "../../shared/joints.ts";
 import { compareNames, sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import { digits } from "../../../electrical/figure.ts";
-import { barrelsFor, sideArea } from "../../barrels.ts";
 import { NAMES } from "../../facets.ts";
-import { changed, jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { barrelsFor, sideArea } from "../../shared/barrels.ts";
+import { changed, jointsOf } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import { isGround } from "../../../catalogue/functions.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { type Joint, jointsOf, madeAnew, wetPlaceOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { type Joint, jointsOf, madeAnew, wetPlaceOf } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

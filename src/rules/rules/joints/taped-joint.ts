@@ -1,6 +1,6 @@
 import { NAMES } from "../../facets.ts";
-import { jointsOf, sleeved } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { jointsOf, sleeved } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
-import { changed, type Joint, jointsOf } from "../../joints.ts";
 import { defineRule } from "../../rule.ts";
+import { changed, type Joint, jointsOf } from "../../shared/joints.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

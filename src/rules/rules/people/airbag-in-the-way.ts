@@ -1,6 +1,6 @@
 import { NAMES } from "../../facets.ts";
-import { wiresNear } from "../../near-hazard.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRuns, together } from "../../shared/looms.ts";
 import { isOrAre, sayList } from "../../words.ts";
 
 export default defineRule({
@@ -17,12 +17,13 @@ export default defineRule({
   *check(context) {
     const wait = context.profile.limits.airbagWait_min;
     const remedy = `Choose another place, by the maker's instructions. Battery off first, then wait as the maker says; where that is not known, at least ${wait.value} minutes (${wait.book}).`;
-    for (const { run, wires } of wiresNear(context, "airbag")) {
+    for (const looms of together(loomsWhere(context, ({ near }) => near.includes("airbag")))) {
+      const { wires } = looms[0]!;
       yield {
-        message: `Run ${run.designation} comes close to an airbag; ${sayList(wires.map(({ designation }) => designation))} ${isOrAre(wires)} in it.`,
+        message: `${looms.length === 1 ? "Run" : "Runs"} ${sayRuns(looms)} ${looms.length === 1 ? "comes" : "come"} close to an airbag; ${sayList(wires.map(({ designation }) => designation))} ${isOrAre(wires)} in it.`,
         consequence: "The bag is held back or thrown aside as it unfolds, and the loom is torn out.",
         remedy,
-        about: wires.map(({ id }) => ({ wire: id })),
+        about: aboutWires(wires),
       };
     }
     for (const part of context.parts) {

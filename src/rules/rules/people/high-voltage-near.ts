@@ -1,6 +1,6 @@
 import { NAMES } from "../../facets.ts";
-import { wiresNear } from "../../near-hazard.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRuns, together } from "../../shared/looms.ts";
 import { isOrAre, sayList } from "../../words.ts";
 
 export default defineRule({
@@ -16,12 +16,13 @@ export default defineRule({
   *check(context) {
     const remedy =
       "Choose another way, which shares no clip, hole or cover with high voltage. What cannot be kept away is for licensed people, by the maker's instructions.";
-    for (const { run, wires } of wiresNear(context, "high-voltage")) {
+    for (const looms of together(loomsWhere(context, ({ near }) => near.includes("high-voltage")))) {
+      const { wires } = looms[0]!;
       yield {
-        message: `Run ${run.designation} comes close to high voltage; ${sayList(wires.map(({ designation }) => designation))} ${isOrAre(wires)} in it.`,
+        message: `${looms.length === 1 ? "Run" : "Runs"} ${sayRuns(looms)} ${looms.length === 1 ? "comes" : "come"} close to high voltage; ${sayList(wires.map(({ designation }) => designation))} ${isOrAre(wires)} in it.`,
         consequence: "A chafed cable puts its voltage onto the loom, and onto whoever touches what it feeds.",
         remedy,
-        about: wires.map(({ id }) => ({ wire: id })),
+        about: aboutWires(wires),
       };
     }
     for (const part of context.parts) {

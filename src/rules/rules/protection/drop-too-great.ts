@@ -6,11 +6,11 @@ import { type ContactKey, refOfKey } from "../../../graph/contacts.ts";
 import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { lengthOf } from "../../lead-walk.ts";
-import { statesCurrents } from "../../most.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { heaviestStates } from "../../states.ts";
-import { sayWhen } from "../../steady.ts";
+import { lengthOf } from "../../shared/lead-walk.ts";
+import { statesCurrents } from "../../shared/most.ts";
+import { heaviestStates } from "../../shared/states.ts";
+import { sayWhen } from "../../shared/steady.ts";
 import { compareNames, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

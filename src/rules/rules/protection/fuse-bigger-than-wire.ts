@@ -2,9 +2,9 @@ import { digits } from "../../../electrical/figure.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { sayGuard } from "../../stretches.ts";
-import { byGuard, sayThin, smallerFuse, thickerWires } from "../../thin-fixes.ts";
-import { DANGER_percent, thinWires } from "../../thin-wires.ts";
+import { sayGuard } from "../../shared/stretches.ts";
+import { byGuard, sayThin, smallerFuse, thickerWires } from "../../shared/thin-fixes.ts";
+import { DANGER_percent, thinWires } from "../../shared/thin-wires.ts";
 import { nameOf } from "../../words.ts";
 
 export default defineRule({

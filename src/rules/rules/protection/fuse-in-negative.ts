@@ -3,8 +3,8 @@ import { type ContactKey, contactKey } from "../../../graph/contacts.ts";
 import type { Fuse, PartId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { postFrom } from "../../negatives.ts";
 import { defineRule } from "../../rule.ts";
+import { postFrom } from "../../shared/negatives.ts";
 import { byName, nameOf, sayList } from "../../words.ts";
 
 export default defineRule({

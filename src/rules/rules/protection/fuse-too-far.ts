@@ -2,9 +2,9 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Fuse, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { walkLeads, wiresOf } from "../../lead-walk.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { fuseContactsIn, isPassed } from "../../thin-wires.ts";
+import { walkLeads, wiresOf } from "../../shared/lead-walk.ts";
+import { fuseContactsIn, isPassed } from "../../shared/thin-wires.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import { digits } from "../../../electrical/figure.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { mostsOf } from "../../most.ts";
 import { defineRule } from "../../rule.ts";
-import { amplifiers_A, drawnBehind, HAIR, sayWhen } from "../../steady.ts";
+import { mostsOf } from "../../shared/most.ts";
+import { amplifiers_A, drawnBehind, HAIR, sayWhen } from "../../shared/steady.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isPostPoint, postFrom } from "../../negatives.ts";
-import { returnsOf } from "../../reversed.ts";
 import { defineRule } from "../../rule.ts";
+import { isPostPoint, postFrom } from "../../shared/negatives.ts";
+import { returnsOf } from "../../shared/reversed.ts";
 import { byName, nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

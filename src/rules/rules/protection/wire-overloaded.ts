@@ -1,11 +1,11 @@
 import { digits } from "../../../electrical/figure.ts";
 import type { Wire } from "../../../graph/harness.ts";
-import { type Bears, bears, saySize } from "../../bears.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { type Most, mostsOf } from "../../most.ts";
 import { defineRule } from "../../rule.ts";
-import { HAIR, sayWhen } from "../../steady.ts";
+import { type Bears, bears, saySize } from "../../shared/bears.ts";
+import { type Most, mostsOf } from "../../shared/most.ts";
+import { HAIR, sayWhen } from "../../shared/steady.ts";
 import { compareNames, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,10 +1,10 @@
 import { digits } from "../../../electrical/figure.ts";
 import type { WireId } from "../../../graph/harness.ts";
-import { saySize } from "../../bears.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { lengthOf } from "../../lead-walk.ts";
-import { mostsOf } from "../../most.ts";
 import { defineRule } from "../../rule.ts";
+import { saySize } from "../../shared/bears.ts";
+import { lengthOf } from "../../shared/lead-walk.ts";
+import { mostsOf } from "../../shared/most.ts";
 import { compareNames, sayWire } from "../../words.ts";
 
 /** From here on a circuit is no longer one of electronics only. */

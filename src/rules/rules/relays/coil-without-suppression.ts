@@ -1,9 +1,9 @@
 import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { withinFuses } from "../../near.ts";
-import { contactOf, isUsed, type Wired, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
+import { withinFuses } from "../../shared/near.ts";
+import { contactOf, isUsed, type Wired, wiredRelays } from "../../shared/relays.ts";
 import { byName, sayPoint } from "../../words.ts";
 
 /** Up to here an output is a transistor that a spike kills. @source the reference's bound for a control output; a threshold of our own */

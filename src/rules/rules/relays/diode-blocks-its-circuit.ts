@@ -3,11 +3,11 @@ import { exchange } from "../../../graph/edits/lead.ts";
 import type { Diode } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { actsOn } from "../../near.ts";
-import { isGroundSide, isUsed, wantsVolts } from "../../relays.ts";
 import { defineRule, fixWith } from "../../rule.ts";
+import { actsOn } from "../../shared/near.ts";
+import { isGroundSide, isUsed, wantsVolts } from "../../shared/relays.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, compareNames, nameOf, sayList } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

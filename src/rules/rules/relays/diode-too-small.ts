@@ -4,7 +4,7 @@ import type { Diode } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { HAIR, sayWhen } from "../../steady.ts";
+import { HAIR, sayWhen } from "../../shared/steady.ts";
 import { compareNames } from "../../words.ts";
 
 export default defineRule({

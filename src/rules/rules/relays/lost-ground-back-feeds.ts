@@ -4,8 +4,14 @@ import { contactKey } from "../../../graph/contacts.ts";
 import type { Load } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { type Ghost, type Opening, openingsOf, sharedReturns, worstGhost } from "../../lost-grounds.ts";
 import { type About, defineRule } from "../../rule.ts";
+import {
+  type Ghost,
+  type Opening,
+  openingsOf,
+  sharedReturns,
+  worstGhost,
+} from "../../shared/lost-grounds.ts";
 import { compareNames, sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import { sayState } from "../../../electrical/operate/key-state.ts";
 import type { PartId } from "../../../graph/harness.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { isUsed, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
+import { isUsed, wiredRelays } from "../../shared/relays.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

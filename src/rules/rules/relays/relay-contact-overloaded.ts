@@ -3,10 +3,10 @@ import type { ReadingWarning } from "../../../electrical/operate/readings.ts";
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { contactOf, feedersOf, type Wired, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
-import { HAIR, sayWhen } from "../../steady.ts";
-import { zoneFrom } from "../../zone.ts";
+import { contactOf, feedersOf, type Wired, wiredRelays } from "../../shared/relays.ts";
+import { HAIR, sayWhen } from "../../shared/steady.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 
 export default defineRule({
   meta: {

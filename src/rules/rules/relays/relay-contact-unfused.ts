@@ -1,11 +1,11 @@
 import { contactsOf } from "../../../graph/contacts.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { walkLeads } from "../../lead-walk.ts";
-import { contactOf, isUsed, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
-import type { Stretch } from "../../stretches.ts";
-import { isPassed } from "../../thin-wires.ts";
+import { walkLeads } from "../../shared/lead-walk.ts";
+import { contactOf, isUsed, wiredRelays } from "../../shared/relays.ts";
+import type { Stretch } from "../../shared/stretches.ts";
+import { isPassed } from "../../shared/thin-wires.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -2,9 +2,9 @@ import type { Point } from "../../../electrical/points.ts";
 import { exchange } from "../../../graph/edits/lead.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { pullsToGround } from "../../near.ts";
-import { contactOf, feedersOf, isUsed, takersOn, type Wired, wiredRelays } from "../../relays.ts";
 import { defineRule, type Found, fixWith } from "../../rule.ts";
+import { pullsToGround } from "../../shared/near.ts";
+import { contactOf, feedersOf, isUsed, takersOn, type Wired, wiredRelays } from "../../shared/relays.ts";
 import { byName, nameOf, sayList, sayPoints } from "../../words.ts";
 
 export default defineRule({

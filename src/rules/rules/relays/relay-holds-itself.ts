@@ -2,11 +2,11 @@ import { wakes } from "../../../electrical/operate/box-contacts.ts";
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { pullsToGround } from "../../near.ts";
-import { contactOf, isUsed, type Wired, wiredRelays } from "../../relays.ts";
 import { type About, defineRule } from "../../rule.ts";
+import { pullsToGround } from "../../shared/near.ts";
+import { contactOf, isUsed, type Wired, wiredRelays } from "../../shared/relays.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, nameOf, sayList } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

@@ -1,8 +1,8 @@
 import { digits } from "../../../electrical/figure.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { contactOf, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
+import { contactOf, wiredRelays } from "../../shared/relays.ts";
 
 const OFF = { key: "off", conditions: [] } as const;
 

@@ -1,7 +1,7 @@
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { contactOf, feedersOf, isUsed, takersOn, type Wired, wiredRelays } from "../../relays.ts";
 import { defineRule } from "../../rule.ts";
+import { contactOf, feedersOf, isUsed, takersOn, type Wired, wiredRelays } from "../../shared/relays.ts";
 import { byName, nameOf, sayList } from "../../words.ts";
 
 export default defineRule({

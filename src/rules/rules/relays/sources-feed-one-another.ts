@@ -11,8 +11,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Feed } from "../../../electrical/reach.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { givesVolts } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { givesVolts } from "../../shared/near.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

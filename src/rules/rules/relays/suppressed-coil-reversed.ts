@@ -2,8 +2,8 @@ import { exchange } from "../../../graph/edits/lead.ts";
 import type { Diode } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { contactOf, isGroundSide, isPlusSide, type Wired, wiredRelays } from "../../relays.ts";
 import { defineRule, type Fix, fixWith } from "../../rule.ts";
+import { contactOf, isGroundSide, isPlusSide, type Wired, wiredRelays } from "../../shared/relays.ts";
 import { compareNames } from "../../words.ts";
 
 export default defineRule({

@@ -3,8 +3,8 @@ import { outsideDiameter } from "../../../electrical/conductor/insulation.ts";
 import { digits, isKnown } from "../../../electrical/figure.ts";
 import { wallOf } from "../../../electrical/operate/bundles.ts";
 import { NAMES } from "../../facets.ts";
-import { aboutWires, type Loom, loomsWhere, sayRun, together } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, type Loom, loomsWhere, sayRun, together } from "../../shared/looms.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

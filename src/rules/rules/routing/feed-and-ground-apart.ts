@@ -3,9 +3,9 @@ import type { Point } from "../../../electrical/points.ts";
 import type { RunId } from "../../../graph/harness.ts";
 import type { Context, Unit } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { runNames } from "../../joints.ts";
-import { sumOfRuns, wiresOnward } from "../../lead-runs.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { runNames } from "../../shared/joints.ts";
+import { sumOfRuns, wiresOnward } from "../../shared/lead-runs.ts";
 import { byName, sayList, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { aboutWires, alwaysLiveIn, loomsWhere, sayRun, together, unfusedIn } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, alwaysLiveIn, loomsWhere, sayRun, together, unfusedIn } from "../../shared/looms.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,7 +1,7 @@
 import { insulationLimit_degC } from "../../../electrical/operate/resistances.ts";
 import { NAMES } from "../../facets.ts";
-import { loomsWhere, sayRun } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { loomsWhere, sayRun } from "../../shared/looms.ts";
 import { sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { NAMES } from "../../facets.ts";
-import { aboutWires, loomsWhere, sayRuns, together } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRuns, together } from "../../shared/looms.ts";
 
 export default defineRule({
   meta: {

@@ -1,7 +1,7 @@
 import type { Run } from "../../../graph/harness.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { aboutWires, loomsWhere, sayRun, sayUnfused, together, unfusedIn } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRun, sayUnfused, together, unfusedIn } from "../../shared/looms.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { aboutWires, loomsWhere, sayRuns, sayUnfused, together, unfusedIn } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRuns, sayUnfused, together, unfusedIn } from "../../shared/looms.ts";
 
 export default defineRule({
   meta: {

@@ -1,7 +1,7 @@
 import { digits } from "../../../electrical/figure.ts";
 import { NAMES } from "../../facets.ts";
-import { aboutWires, loomsWhere, sayRun, together } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { aboutWires, loomsWhere, sayRun, together } from "../../shared/looms.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

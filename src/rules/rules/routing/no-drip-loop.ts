@@ -1,7 +1,7 @@
 import { NAMES } from "../../facets.ts";
-import { WET_PLACES } from "../../joints.ts";
-import { aboutWires, loomsWhere, sayRun, together } from "../../looms.ts";
 import { defineRule } from "../../rule.ts";
+import { WET_PLACES } from "../../shared/joints.ts";
+import { aboutWires, loomsWhere, sayRun, together } from "../../shared/looms.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,8 +1,8 @@
 import { digits } from "../../../electrical/figure.ts";
 import { NAMES } from "../../facets.ts";
-import { runNames } from "../../joints.ts";
-import { sumOfRuns } from "../../lead-runs.ts";
 import { defineRule } from "../../rule.ts";
+import { runNames } from "../../shared/joints.ts";
+import { sumOfRuns } from "../../shared/lead-runs.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

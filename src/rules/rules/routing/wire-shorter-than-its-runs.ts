@@ -2,9 +2,9 @@ import { digits } from "../../../electrical/figure.ts";
 import type { RunId, Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES } from "../../facets.ts";
-import { runNames } from "../../joints.ts";
-import { leadOf, ownRuns, sumOfRuns } from "../../lead-runs.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { runNames } from "../../shared/joints.ts";
+import { leadOf, ownRuns, sumOfRuns } from "../../shared/lead-runs.ts";
 import { sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

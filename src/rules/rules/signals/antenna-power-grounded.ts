@@ -1,8 +1,8 @@
 import { isGround } from "../../../catalogue/functions.ts";
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { pointsWithinFuses } from "../../shared/near.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

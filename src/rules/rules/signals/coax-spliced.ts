@@ -1,9 +1,9 @@
 import { contactKey } from "../../../graph/contacts.ts";
 import type { PartId, Splice, Wire, WireId } from "../../../graph/harness.ts";
-import { cablesOf } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { cablesOf } from "../../shared/cables.ts";
 import { compareNames, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

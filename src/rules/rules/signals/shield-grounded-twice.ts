@@ -2,10 +2,10 @@ import { functionOf, partnerOf } from "../../../catalogue/functions.ts";
 import type { Point } from "../../../electrical/points.ts";
 import { type ContactKey, keyOfEnd, refOfKey } from "../../../graph/contacts.ts";
 import type { Wire, WireId } from "../../../graph/harness.ts";
-import { type Cores, cablesOf, circuitOfWire, copperFrom, isGroundContact } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { type Cores, cablesOf, circuitOfWire, copperFrom, isGroundContact } from "../../shared/cables.ts";
 import { byName, compareNames, sayGrounds, sayList, sayWire } from "../../words.ts";
 
 export default defineRule({

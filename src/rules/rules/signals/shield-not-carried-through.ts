@@ -2,10 +2,10 @@ import { partnerOf } from "../../../catalogue/functions.ts";
 import type { Point, PointCircuit } from "../../../electrical/points.ts";
 import { contactKey } from "../../../graph/contacts.ts";
 import type { End, Splice, Wire, WireId } from "../../../graph/harness.ts";
-import { type Cores, cablesOf, circuitOfWire } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { type Cores, cablesOf, circuitOfWire } from "../../shared/cables.ts";
 import { byName, compareNames, sayPoint, sayWire } from "../../words.ts";
 
 /** A stretch of a signal lead without its shield that is longer than any making-off of ends. */

@@ -2,8 +2,8 @@ import type { Polarity } from "../../../catalogue/functions.ts";
 import type { RunId, Wire, WireId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { NAMES, SOLVED } from "../../facets.ts";
-import { fullLoad } from "../../full-load.ts";
 import { defineRule, type Found } from "../../rule.ts";
+import { fullLoad } from "../../shared/full-load.ts";
 import { compareNames, sayList, sayWire } from "../../words.ts";
 
 /** What is heard in a line or seen in a picture beside it. @source a threshold of our own */

@@ -1,10 +1,10 @@
 import { nameContact } from "../../../catalogue/describe.ts";
 import { keyOfEnd } from "../../../graph/contacts.ts";
 import type { End, Wire } from "../../../graph/harness.ts";
-import { cablesOf, circuitOfWire, copperFrom } from "../../cables.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { cablesOf, circuitOfWire, copperFrom } from "../../shared/cables.ts";
 import { sayWire } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { looseLeads } from "../../loose.ts";
 import { defineRule } from "../../rule.ts";
+import { looseLeads } from "../../shared/loose.ts";
 import { sayFeed } from "../../words.ts";
 
 export default defineRule({

@@ -3,7 +3,7 @@ import { join } from "../../../graph/edits/join.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Fix, fixWith } from "../../rule.ts";
-import { otherHalf } from "../../unjoined.ts";
+import { otherHalf } from "../../shared/unjoined.ts";
 import { byName, nameOf, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

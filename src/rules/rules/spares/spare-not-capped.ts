@@ -4,7 +4,7 @@ import type { Wire } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, fixWith } from "../../rule.ts";
-import { isOpenForBridge } from "../../speakers.ts";
+import { isOpenForBridge } from "../../shared/speakers.ts";
 import { compareNames, nameOf, sayList, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { reversalsOf } from "../../speakers.ts";
+import { reversalsOf } from "../../shared/speakers.ts";
 import { sayList } from "../../words.ts";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { NAMES, SOLVED } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { lowLoads, sayLoad } from "../../speaker-load.ts";
+import { lowLoads, sayLoad } from "../../shared/speaker-load.ts";
 
 export default defineRule({
   meta: {

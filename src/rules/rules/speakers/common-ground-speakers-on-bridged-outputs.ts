@@ -2,7 +2,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { hasCommonNegative, isSpeaker, outputAt, takingPairs } from "../../speakers.ts";
+import { hasCommonNegative, isSpeaker, outputAt, takingPairs } from "../../shared/speakers.ts";
 import { byName, isOrAre, sayPoints } from "../../words.ts";
 
 export default defineRule({

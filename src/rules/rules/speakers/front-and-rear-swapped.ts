@@ -1,6 +1,6 @@
-import { astrayPairs, tellAstray } from "../../astray.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { astrayPairs, tellAstray } from "../../shared/astray.ts";
 
 export default defineRule({
   meta: {

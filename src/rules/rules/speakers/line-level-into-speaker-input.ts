@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { mismatches } from "../../levels.ts";
 import { defineRule } from "../../rule.ts";
+import { mismatches } from "../../shared/levels.ts";
 import { sayPoints } from "../../words.ts";
 
 export default defineRule({

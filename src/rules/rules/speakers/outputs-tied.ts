@@ -3,7 +3,7 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { hasCommonNegative } from "../../speakers.ts";
+import { hasCommonNegative } from "../../shared/speakers.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -2,9 +2,9 @@ import { isGround } from "../../../catalogue/functions.ts";
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
-import { hasCommonNegative, outputAt, speakerPoints, takingPairs } from "../../speakers.ts";
+import { pointsWithinFuses } from "../../shared/near.ts";
+import { hasCommonNegative, outputAt, speakerPoints, takingPairs } from "../../shared/speakers.ts";
 import { byName, isOrAre, sayGrounds, sayPoints } from "../../words.ts";
 
 export default defineRule({

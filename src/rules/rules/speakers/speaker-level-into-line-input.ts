@@ -1,7 +1,7 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isLineInput, mismatches } from "../../levels.ts";
 import { defineRule } from "../../rule.ts";
-import { isSpeaker } from "../../speakers.ts";
+import { isLineInput, mismatches } from "../../shared/levels.ts";
+import { isSpeaker } from "../../shared/speakers.ts";
 import { sayPoints } from "../../words.ts";
 
 export default defineRule({

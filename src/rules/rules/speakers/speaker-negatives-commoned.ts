@@ -1,7 +1,7 @@
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { hasCommonNegative, speakerPoints } from "../../speakers.ts";
+import { hasCommonNegative, speakerPoints } from "../../shared/speakers.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { isLineInput } from "../../levels.ts";
 import { defineRule } from "../../rule.ts";
-import { isSpeaker } from "../../speakers.ts";
+import { isLineInput } from "../../shared/levels.ts";
+import { isSpeaker } from "../../shared/speakers.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

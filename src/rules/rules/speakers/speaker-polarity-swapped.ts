@@ -1,8 +1,8 @@
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Found } from "../../rule.ts";
-import { type Driven, reversalsOf } from "../../speakers.ts";
-import { exchangeFix } from "../../swap.ts";
+import { type Driven, reversalsOf } from "../../shared/speakers.ts";
+import { exchangeFix } from "../../shared/swap.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -1,9 +1,9 @@
-import { byOutputUnit, isSplit } from "../../astray.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule, type Fix, type Found } from "../../rule.ts";
-import { byPlace, type Driven, isOpenForBridge } from "../../speakers.ts";
-import { exchangeFix } from "../../swap.ts";
+import { byOutputUnit, isSplit } from "../../shared/astray.ts";
+import { byPlace, type Driven, isOpenForBridge } from "../../shared/speakers.ts";
+import { exchangeFix } from "../../shared/swap.ts";
 import { nameOf, sayPoint } from "../../words.ts";
 
 export default defineRule({

@@ -3,7 +3,7 @@ import type { PartId } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { isSpeaker } from "../../speakers.ts";
+import { isSpeaker } from "../../shared/speakers.ts";
 import { byName, sayPoints } from "../../words.ts";
 
 export default defineRule({

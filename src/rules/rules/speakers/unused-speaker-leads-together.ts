@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { hasCommonNegative, isSpeaker, speakerPoints } from "../../speakers.ts";
+import { hasCommonNegative, isSpeaker, speakerPoints } from "../../shared/speakers.ts";
 import { byName, compareNames, sayList, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -2,8 +2,8 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, sayPoints } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 const COMBINED = ["stop-turn-left", "stop-turn-right"] as const;
 const SEPARATE: ReadonlySet<string> = new Set([

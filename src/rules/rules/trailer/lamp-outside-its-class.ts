@@ -3,9 +3,9 @@ import type { Point } from "../../../electrical/points.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { isRoadLamp } from "../../trailer.ts";
+import { isRoadLamp } from "../../shared/trailer.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, nameOf, sayList, sayPoint } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 /** Watts of the bulb that each lamp is made for. @source common bulbs P21W, P21/5W, R5W, C5W; from memory */
 const BULB_W: Readonly<Record<string, number>> = {

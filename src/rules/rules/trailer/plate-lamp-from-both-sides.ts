@@ -1,6 +1,6 @@
 import { CIRCUITS, NAMES } from "../../facets.ts";
-import { pointsWithinFuses } from "../../near.ts";
 import { defineRule } from "../../rule.ts";
+import { pointsWithinFuses } from "../../shared/near.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
 
 export default defineRule({

@@ -1,9 +1,9 @@
 import type { Point } from "../../../electrical/points.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { isCoupling } from "../../trailer.ts";
+import { isCoupling } from "../../shared/trailer.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, sayPoint, sayPoints } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

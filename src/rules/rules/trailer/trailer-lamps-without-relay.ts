@@ -4,9 +4,9 @@ import type { Connector } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { isCoupling, isRoadLamp, pointsOf, trailerSockets } from "../../trailer.ts";
+import { isCoupling, isRoadLamp, pointsOf, trailerSockets } from "../../shared/trailer.ts";
+import { zoneFrom } from "../../shared/zone.ts";
 import { byName, isOrAre, nameOf, sayList, sayPoint } from "../../words.ts";
-import { zoneFrom } from "../../zone.ts";
 
 export default defineRule({
   meta: {

@@ -3,7 +3,7 @@ import type { Connector } from "../../../graph/harness.ts";
 import type { Context } from "../../context.ts";
 import { CIRCUITS, NAMES } from "../../facets.ts";
 import { defineRule } from "../../rule.ts";
-import { isCoupling, isRoadLamp, pointsOf, trailerSockets } from "../../trailer.ts";
+import { isCoupling, isRoadLamp, pointsOf, trailerSockets } from "../../shared/trailer.ts";
 import { byName, compareNames, sayPoints } from "../../words.ts";
 
 export default defineRule({
