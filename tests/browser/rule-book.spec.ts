@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
+import { loadExample } from "../../src/rules/examples/load.ts";
 import { serialiseProfile } from "../../src/rules/profile/profile-file.ts";
-import { RULES } from "../../src/rules/registry.ts";
+import { RULES, ruleOf } from "../../src/rules/registry.ts";
 import { build } from "../build.ts";
 import { expect, expectAccessible, test } from "./page.ts";
 
@@ -59,6 +60,32 @@ test("all that is certain is mended in one step, and undone in one", async ({ ed
   await editor.page.keyboard.press("Control+z");
   await expect(editor.finding(/swapped/)).toBeVisible();
   await expect(editor.finding("A6")).toBeVisible();
+});
+
+test("a cure that is not certain is shown on the drawing, left by Escape, then taken and undone", async ({
+  editor,
+}) => {
+  const rule = ruleOf("antenna-power-as-turn-on")!;
+  const { trips } = (await loadExample(rule))!;
+  await editor.open();
+  await editor.openHarness(trips());
+  const finding = editor.finding("comes from A1.ANT antenna power");
+  await finding.getByRole("button", { name: /^Look at:/ }).click();
+  const bar = editor.page.getByRole("region", { name: "A cure, shown before it is taken" });
+  await expect(bar).toContainText(/gone\. None new\./);
+  await expect(bar.getByRole("button", { name: "Take it" })).toBeFocused();
+  await expect(finding).toBeHidden();
+  await expectAccessible(editor.page, "a cure that is shown");
+  await editor.page.keyboard.press("Escape");
+  await expect(bar).toBeHidden();
+  await expect(finding).toBeVisible();
+
+  await finding.getByRole("button", { name: /^Look at:/ }).click();
+  await bar.getByRole("button", { name: "Take it" }).click();
+  await expect(bar).toBeHidden();
+  await expect(finding).toBeHidden();
+  await editor.page.keyboard.press("Control+z");
+  await expect(finding).toBeVisible();
 });
 
 test("a finding keeps its place while the person works on another", async ({ editor }) => {

@@ -1,5 +1,6 @@
 import type { PartId, WireId } from "../../graph/harness.ts";
 import type { Scene } from "../../layout/scene.ts";
+import { shownWhy } from "../findings/shown-why.ts";
 import { useEditor } from "../state/use-editor.ts";
 import { lineOf } from "./overlay.tsx";
 import "./marked.css";
@@ -7,11 +8,11 @@ import "./marked.css";
 /** Under the parts: what a cure would change, and the way that shows how a finding comes about. */
 export function Marked({ scene }: { readonly scene: Scene }) {
   const preview = useEditor((state) => state.preview);
-  const why = useEditor((state) => state.why);
+  const why = useEditor(shownWhy);
   if (!preview && !why) return null;
   return (
     <svg className="under-parts" width="1" height="1" aria-hidden="true">
-      {why && <Marks scene={scene} {...why} kind="why" />}
+      {why && <Marks scene={scene} parts={why.parts} wires={why.wires} kind="why" />}
       {preview && <Marks scene={scene} {...preview.marked} kind="preview" />}
     </svg>
   );
@@ -20,8 +21,8 @@ export function Marked({ scene }: { readonly scene: Scene }) {
 type Props = {
   readonly scene: Scene;
   readonly kind: "why" | "preview";
-  readonly parts: ReadonlySet<PartId>;
-  readonly wires: ReadonlySet<WireId>;
+  readonly parts: Iterable<PartId>;
+  readonly wires: Iterable<WireId>;
 };
 
 function Marks({ scene, kind, parts, wires }: Props) {

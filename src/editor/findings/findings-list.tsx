@@ -28,7 +28,7 @@ export function FindingsList() {
   const shown = Math.max(most, place + 1);
   return (
     <div className="findings" ref={list}>
-      {open.length > 0 && <FindingsTools open={open} />}
+      <FindingsTools open={open} />
       {open.length === 0 && (
         <p className="findings-calm">
           {empty

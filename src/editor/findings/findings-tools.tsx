@@ -17,23 +17,27 @@ export function FindingsTools({ open }: { readonly open: readonly Finding[] }) {
   const certain = open.filter(({ fix }) => fix).length;
   return (
     <div className="findings-tools">
-      <p className="findings-counts">
-        {SEVERITIES.map((severity) => (
-          <span key={severity} className={counts[severity] ? "count" : "count count-none"}>
-            <SeverityMark severity={severity} size={14} />
-            {counts[severity]} {severity}
-          </span>
-        ))}
-      </p>
+      {open.length > 0 && (
+        <p className="findings-counts">
+          {SEVERITIES.map((severity) => (
+            <span key={severity} className={counts[severity] ? "count" : "count count-none"}>
+              <SeverityMark severity={severity} size={14} />
+              {counts[severity]} {severity}
+            </span>
+          ))}
+        </p>
+      )}
       <div className="finding-buttons">
         {certain > 0 && (
           <button type="button" className="button" onClick={() => mendAll(editor)}>
             Mend what is certain ({certain})
           </button>
         )}
-        <button type="button" className="button" onClick={() => stepFinding(editor, 1)}>
-          Next
-        </button>
+        {open.length > 0 && (
+          <button type="button" className="button" onClick={() => stepFinding(editor, 1)}>
+            Next
+          </button>
+        )}
         {!sorted && (
           <button type="button" className="button" onClick={() => editor.getState().sortFindings()}>
             Worst first

@@ -65,7 +65,7 @@ export function OneFinding({ finding, following, isCurrent }: Props) {
 
 function FindingActions({ finding }: { readonly finding: Finding }) {
   const editor = useEditorStore();
-  const why = useEditor((state) => state.why?.finding === finding.key);
+  const why = useEditor((state) => state.why === finding.key);
   const [waiving, setWaiving] = useState(false);
   const steps = useId();
   const { message, fix, suggestions, waiver } = finding;
@@ -76,15 +76,9 @@ function FindingActions({ finding }: { readonly finding: Finding }) {
     editor.getState().lookAt(finding.key, label, edit);
     toDrawing();
   };
-  const showWhy = () => {
-    const { book, derived, showWhy: show } = editor.getState();
-    if (why || !book) {
-      show(null);
-      return;
-    }
-    const { parts, wires } = book.whyOf(derived.harness, derived.traced, finding);
-    show({ finding: finding.key, parts: new Set(parts), wires: new Set(wires) });
-    showOnCanvas(editor, finding.about);
+  const turnWhy = () => {
+    editor.getState().askWhy(why ? null : finding.key);
+    if (!why) showOnCanvas(editor, finding.about);
   };
   if (waiving) return <WaiveForm finding={finding} onDone={() => setWaiving(false)} />;
   return (
@@ -130,7 +124,7 @@ function FindingActions({ finding }: { readonly finding: Finding }) {
           aria-label={`Why: ${message}`}
           aria-expanded={why}
           aria-controls={steps}
-          onClick={showWhy}
+          onClick={turnWhy}
         >
           Why
         </button>
@@ -163,7 +157,7 @@ function FindingActions({ finding }: { readonly finding: Finding }) {
           {finding.rule}
         </button>
       </div>
-      <div id={steps}>{why && <WhySteps finding={finding} />}</div>
+      <div id={steps}>{why && <WhySteps />}</div>
     </>
   );
 }

@@ -8,9 +8,7 @@ export function PreviewBar() {
   const editor = useEditorStore();
   const preview = useEditor((state) => state.preview);
   const findings = useEditor((state) => state.derived.findings);
-  const before = useRef(findings);
   const bar = useRef<HTMLElement>(null);
-  if (!preview) before.current = findings;
   const label = preview?.label;
   useEffect(() => {
     if (!label) return;
@@ -28,7 +26,7 @@ export function PreviewBar() {
     <section ref={bar} className="preview-bar" aria-label="A cure, shown before it is taken">
       <p>
         <strong>{preview.label}</strong>
-        <span>{previewWords(before.current, findings, preview.finding)}</span>
+        <span>{previewWords(preview.was, findings, preview.finding)}</span>
       </p>
       <div className="finding-buttons">
         <button

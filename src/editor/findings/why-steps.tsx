@@ -1,14 +1,12 @@
-import type { Finding } from "../../rules/rule.ts";
 import { showOnCanvas } from "../canvas/show.ts";
 import { useEditor, useEditorStore } from "../state/use-editor.ts";
+import { shownWhy } from "./shown-why.ts";
 
 /** The ways that show how a finding comes about, step by step; each step is found on the drawing. */
-export function WhySteps({ finding }: { readonly finding: Finding }) {
+export function WhySteps() {
   const editor = useEditorStore();
-  const book = useEditor((state) => state.book);
-  const { harness, traced } = useEditor((state) => state.derived);
-  if (!book) return null;
-  return book.whyOf(harness, traced, finding).ways.map(({ title, steps }) => (
+  const why = useEditor(shownWhy);
+  return why?.ways.map(({ title, steps }) => (
     <section key={title} className="why-way">
       <h2>{title}</h2>
       <ol>

@@ -4,9 +4,16 @@ import type { Drawing } from "../../layout/drawing.ts";
 import { PrimitiveSvg } from "../canvas/primitive-svg.tsx";
 import { drawExample } from "./example-drawing.ts";
 
+/** Below this its letters cannot be read; it is scrolled instead. */
+const LEAST_SCALE = 0.72;
+
 /** A small harness, drawn. While it is arranged its place is kept. */
-export function RuleDrawing(props: { readonly harness: Harness; readonly label: string }) {
-  const { harness, label } = props;
+export function RuleDrawing(props: {
+  readonly harness: Harness;
+  readonly name: string;
+  readonly label: string;
+}) {
+  const { harness, name, label } = props;
   const [drawing, setDrawing] = useState<Drawing | "failed" | null>(null);
   useEffect(() => {
     let gone = false;
@@ -22,15 +29,23 @@ export function RuleDrawing(props: { readonly harness: Harness; readonly label: 
   if (drawing === "failed") return <p className="finding-quiet">The example could not be drawn.</p>;
   if (!drawing) return <div className="rule-drawing rule-drawing-waiting" aria-hidden="true" />;
   const { x, y, width, height } = drawing;
+  const wide = width + 16;
   return (
-    <svg
+    <section
       className="rule-drawing"
-      viewBox={`${x - 8} ${y - 8} ${width + 16} ${height + 16}`}
-      style={{ maxWidth: width + 16 }}
-      role="img"
-      aria-label={label}
+      style={{ maxWidth: wide }}
+      aria-label={name}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it is wider than the page and scrolled by key as well
+      tabIndex={0}
     >
-      <PrimitiveSvg items={drawing.items} />
-    </svg>
+      <svg
+        viewBox={`${x - 8} ${y - 8} ${wide} ${height + 16}`}
+        style={{ minWidth: wide * LEAST_SCALE }}
+        role="img"
+        aria-label={label}
+      >
+        <PrimitiveSvg items={drawing.items} />
+      </svg>
+    </section>
   );
 }

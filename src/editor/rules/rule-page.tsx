@@ -38,6 +38,7 @@ export function RulePage(props: { readonly rule: Rule; readonly onOpen: (rule: s
         <section aria-label="An example">
           <h4>Found</h4>
           <RuleDrawing
+            name="Drawing of what is found"
             harness={shown.trips}
             label={`A harness in which this is found: ${shown.found.message}`}
           />
@@ -50,6 +51,7 @@ export function RulePage(props: { readonly rule: Rule; readonly onOpen: (rule: s
         <section aria-label="What looks like it and is right">
           <h4>Not found</h4>
           <RuleDrawing
+            name="Drawing of what is right"
             harness={shown.quiet}
             label={`A harness that looks like it and is right: ${shown.quietBecause}`}
           />

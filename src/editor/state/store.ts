@@ -3,6 +3,7 @@ import type { Edit } from "../../graph/edits/edit.ts";
 import type { ContactRef, Harness, PartId, WireId } from "../../graph/harness.ts";
 import { closeStep, edit, type History, record, redo, startHistory, undo } from "../../graph/history.ts";
 import { emptyHarness } from "../../graph/make.ts";
+import type { Finding } from "../../rules/rule.ts";
 import type { Book } from "./book.ts";
 import { type Derived, settle } from "./derive.ts";
 
@@ -32,8 +33,8 @@ export type EditorState = {
   readonly pointed: Pointed;
   readonly notice: Notice | null;
   readonly preview: Preview | null;
-  /** The way that shows how a finding comes about. */
-  readonly why: (Marked & { readonly finding: string }) | null;
+  /** The key of the finding of which a person has asked why. */
+  readonly why: string | null;
   readonly theme: Theme;
   readonly panel: Panel;
   readonly wireTable: boolean;
@@ -48,6 +49,8 @@ export type Preview = {
   readonly before: History;
   /** The finding that it is for. */
   readonly finding: string;
+  /** What was found without it. */
+  readonly was: readonly Finding[];
   /** What it makes or changes. */
   readonly marked: Marked;
 };
@@ -64,7 +67,7 @@ export type EditorActions = {
   lookAt(finding: string, label: string, change: Edit): void;
   /** Ends the preview: the cure stays as one step, or all is as it was. */
   endPreview(take: boolean): void;
-  showWhy(why: EditorState["why"]): void;
+  askWhy(finding: string | null): void;
   /** Takes a harness made elsewhere (an arrangement) as one step under a name. */
   take(name: string, harness: Harness): void;
   /** Takes places that were found for a harness just opened: nothing that anybody would undo. */
@@ -96,7 +99,7 @@ export function createEditor(harness: Harness = emptyHarness(), book: Book | nul
       const { why } = get();
       set({
         // The way of a finding that is gone shows nothing any more.
-        why: why && derived.findings.some(({ key }) => key === why.finding) ? why : null,
+        why: derived.findings.some(({ key }) => key === why) ? why : null,
         history: derived.harness === history.present ? history : { ...history, present: derived.harness },
         derived,
         selection: stillThere(get().selection, derived.harness),
@@ -141,9 +144,8 @@ export function createEditor(harness: Harness = emptyHarness(), book: Book | nul
           get().say(result.why, "refused");
           return;
         }
-        set({
-          preview: { label, before, finding, marked: changedIn(before.present, result.history.present) },
-        });
+        const marked = changedIn(before.present, result.history.present);
+        set({ preview: { label, before, finding, was: get().derived.findings, marked } });
         show(result.history);
       },
       endPreview(take) {
@@ -152,7 +154,7 @@ export function createEditor(harness: Harness = emptyHarness(), book: Book | nul
         set({ preview: null });
         if (!take) show(preview.before);
       },
-      showWhy: (why) => set({ why }),
+      askWhy: (why) => set({ why }),
       take: (name, next) => {
         get().endPreview(false);
         show(record(get().history, name, next));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { shownWhy } from "../../../src/editor/findings/shown-why.ts";
 import { createEditor, documentOf } from "../../../src/editor/state/store.ts";
 import { BOOK } from "../../../src/editor/state/whole-book.ts";
 import type { Edit } from "../../../src/graph/edits/edit.ts";
@@ -90,9 +91,11 @@ describe("the rule book", () => {
 
   test("the way of a finding is taken off the drawing when the finding is gone", () => {
     const { editor, finding, edit } = opened();
-    editor.getState().showWhy({ finding: finding.key, parts: new Set(), wires: new Set() });
-    expect(editor.getState().why).not.toBeNull();
+    editor.getState().askWhy(finding.key);
+    expect(shownWhy(editor.getState())?.ways.length).toBeGreaterThan(0);
+    expect(shownWhy(editor.getState())).toBe(shownWhy(editor.getState()));
     editor.getState().dispatch(edit);
     expect(editor.getState().why).toBeNull();
+    expect(shownWhy(editor.getState())).toBeNull();
   });
 });
